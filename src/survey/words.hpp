@@ -1,0 +1,67 @@
+// The plain words of a survey: what may be written and what it means. One table for the reader,
+// the writer, the schema and the outputs.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace tinworm::survey {
+
+enum class Rust {
+  none,
+  surface,
+  blister,
+  pitting,
+  scale,
+  seam,
+  poultice,
+  edge,
+  contact,
+  acid,
+  bleed,
+  hole
+};
+enum class Hand { firm, gives, breaks };
+enum class Tap { rings, dull, crunches };
+enum class Probe { stops, dents, goes_in };
+enum class Magnet { holds, weak, none };
+enum class Stuffed { foam, paper, board, mesh, cement };
+enum class RepairKind {
+  let_in,
+  lapped,
+  plated_over,
+  new_panel,
+  brazed,
+  bonded,
+  riveted,
+  filled,
+  treated
+};
+enum class Joint { seam_weld, plug_weld, spot_weld, stitch, no_weld };
+enum class Beneath { cut_out, over_rust, unknown };
+enum class Now { sound, poor_weld, rusting, lifting, cracked };
+enum class SeenWord { bare, coated, part, scope, tap, hidden, not_fitted };
+enum class Drains { open, blocked, plugged };
+enum class Inside { scoped, not_seen };
+enum class Reason { purchase, periodic, after_repair, sale, other };
+enum class Use { stored, dry_season, all_weather, salted };
+enum class Air { c1, c2, c3, c4, c5, cx };  // ISO 9223 corrosivity category, written C1 … C5, CX
+enum class Coating { removed, left_on, compensated };  // under the metal gauge
+enum class When { before_use, next_survey };           // of `also:`, beside a date
+
+// As written in a survey: "let-in", "goes-in".
+std::string_view word(Rust), word(Hand), word(Tap), word(Probe), word(Magnet), word(Stuffed),
+    word(RepairKind), word(Joint), word(Beneath), word(Now), word(SeenWord), word(Drains),
+    word(Inside), word(Reason), word(Use), word(Air), word(Coating), word(When);
+
+// The value a word means; none if it is no such word. `of<Rust>("seam")`.
+template <class Word>
+std::optional<Word> of(std::string_view text);
+
+// All words of a kind, in the order of the enum.
+template <class Word>
+const std::vector<std::string>& words();
+
+}  // namespace tinworm::survey

@@ -1,0 +1,198 @@
+// What a survey comes to: all that any output needs, computed once. Outputs compute nothing.
+// Lengths mm, films µm, fractions and shares 0 to 1.
+#pragma once
+
+#include <map>
+#include <optional>
+#include <string>
+#include <variant>
+#include <vector>
+
+#include "body/plan.hpp"
+#include "survey/survey.hpp"
+
+namespace tinworm::weighing {
+
+enum class Verdict { not_known, leave_alone, treat, repair, do_not_drive };  // worse is greater
+enum class Step {
+  not_seen,
+  sound,
+  film,
+  pitted,
+  thin,
+  weak,
+  holed
+};  // worse is greater from sound on
+enum class Evidence { not_seen, looked, felt, measured };
+// Why a place counts as main structure, or may.
+enum class Near { no, maybe, within_radius, on_mount };
+
+std::string_view word(Verdict);      // "do-not-drive", "leave-alone": as in JSON
+std::string_view sentence(Verdict);  // "do not drive until repaired": as on paper
+std::string_view word(Step), word(Evidence), word(Near);
+
+struct Span {  // low <= value <= high
+  double low = 0;
+  double value = 0;
+  double high = 0;
+  auto operator<=>(const Span&) const = default;
+};
+
+enum class SpanKind {
+  interval,
+  envelope
+};  // 95 % by the GUM; least, likely, most by common practice
+enum class BaselineFrom { reference, pair_reference, survey_sheet, plan_sheet, none };
+std::string_view word(SpanKind), word(BaselineFrom);
+
+// One line of an uncertainty budget.
+struct Contribution {
+  std::string what;
+  double standard = 0;                       // in the unit of the quantity itself
+  double sensitivity = 1;                    // of the metal left to it
+  std::optional<double> degrees_of_freedom;  // none: infinite
+};
+
+struct MetalLeft {
+  Span shown;    // as measured: the value may be over 1, the low end is not under 0
+  Span weighed;  // cut to [0, 1], after hand, tap, probe, pits and coating
+  SpanKind kind = SpanKind::envelope;
+  std::optional<double> mean_mm, least_mm;  // of the readings
+  int readings = 0;
+  std::optional<double> baseline_mm;
+  BaselineFrom baseline_from = BaselineFrom::none;
+  std::optional<double> pit_left;  // least
+  std::vector<Contribution> budget;
+  std::optional<double> degrees_of_freedom;  // effective; none: infinite or no interval
+  std::vector<std::string> remarks;          // "the hand says worse than the gauge"
+};
+
+struct Spot {
+  int zone = 0;     // 0: an own zone, see `own`
+  std::string own;  // key of an own zone
+  std::string name;
+  int index = 0;            // in the zone's `found`; repairs that count as spots follow them
+  bool is_repair = false;   // an unreliable repair, standing as a spot
+  bool is_station = false;  // measured, no rust found
+  std::string rust;         // word; empty if none was given
+  Step step = Step::sound, step_low = Step::sound,
+       step_high = Step::sound;  // low: at the upper end of metal left
+  Evidence evidence = Evidence::looked;
+  Near near = Near::no;
+  std::string near_what;  // the nearest mount concerned: "front spring hanger"
+  double near_mm = 0;
+  MetalLeft metal;
+  double damage = 0;           // of the place, at the likely metal left
+  double share_of_length = 0;  // f
+  Span weight;                 // D = damage x (0.4 + 0.6 f)
+  double counts = 1;           // w: 1 main or near, 0.5 local, 0 skin
+  int rank = 0;                // 1 is worst; 0: nothing found here
+  survey::Position at;
+  std::optional<survey::Size> size;  //
+  bool size_assumed = false;
+  bool by_measure_or_hand = false;
+};
+
+struct Repair {
+  int zone = 0;
+  std::string own;
+  std::string text;              // "let-in, seam weld, 2021-05"
+  std::optional<bool> reliable;  // none: not known
+  std::string why;               // in words
+  bool now_assumed = false;
+};
+
+struct Film {
+  double median_um = 0, least_um = 0, greatest_um = 0;
+  std::string reading;  // factory, repainted, heavy, filler-likely
+};
+
+struct Zone {
+  int number = 0;  // 0 for own zones
+  std::string own;
+  std::string name;
+  body::Side side = body::Side::centre;
+  body::Role role = body::Role::skin;
+  survey::Seen seen;
+  bool fitted = true;
+  double seen_share = 0;  // of its area, for coverage
+  bool measured = false;
+  std::string inside;  // scoped, not-seen, or empty where there is none
+  Evidence evidence = Evidence::not_seen;
+  Step step = Step::not_seen, step_low = Step::not_seen, step_high = Step::not_seen;
+  std::string near;  // mount that makes a spot here main, or empty
+  std::optional<MetalLeft>
+      metal;  // none: not seen; shown/weighed are least low, least likely, least high
+  std::optional<double> rusted_share;
+  std::optional<int> iso4628_3, astm_d610;
+  Span weight;  // D of the worst spot with its ends
+  std::optional<double> damage;
+  double share = 0;  // of the shell burden
+  std::optional<Film> film;
+  std::vector<Spot> spots;
+  std::vector<Repair> repairs;
+};
+
+struct Reason {
+  int zone = 0;  // 0: the whole car or an own zone
+  std::string own;
+  std::string spot;
+  std::string text;  // what, with its figure
+  std::string rule;  // "weak-near-mount"
+  std::string source;
+};
+
+struct Coverage {
+  double area_share = 0, measured_share = 0;
+  bool any = false;
+};
+
+struct Burden {
+  std::optional<double> value;  // none: see why
+  double low = 0, high = 0;
+  std::string why;
+};
+
+struct OpenUp {
+  int zone = 0;
+  std::string own;
+  std::string rule;
+  std::string why;
+  Verdict could_become = Verdict::repair;
+};
+struct NotSeen {
+  int zone = 0;
+  std::string why;
+};
+
+struct BoxResult {
+  std::string name;
+  std::optional<Span> twist_kept, bending_kept;
+  std::string withheld;  // why there is no figure
+};
+
+struct Result {
+  body::PlanPtr body;
+  survey::Survey survey;
+  std::string file, sha256;
+  std::string rules = "default";           // or the file's name
+  std::vector<std::string> rules_changed;  // "near-radius 300 -> 250 mm"
+  Verdict verdict = Verdict::not_known;
+  Verdict could_be = Verdict::not_known;
+  bool open_up_first = false;
+  std::vector<Reason> reasons;  // the verdict's, then those for opening up
+  Burden structure, skin, shell;
+  double one_zone_gone = 0;  // structure burden of one main zone rusted away on this body
+  Coverage main, local, skin_seen;
+  std::vector<Zone> zones;  // by number, own zones last in file order
+  std::vector<BoxResult> boxes;
+  std::vector<OpenUp> open_up;
+  std::vector<NotSeen> not_seen;
+  std::vector<std::string> questions;
+  std::string caution;
+
+  const Zone* zone(int number) const;
+  std::vector<const Spot*> ranked() const;  // spots with a rank, worst first
+};
+
+}  // namespace tinworm::weighing
