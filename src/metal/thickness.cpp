@@ -49,8 +49,8 @@ std::vector<Component> budget_of(const Measured& spot, const Baseline& baseline,
 
 }  // namespace
 
-Interval metal_left(const Measured& spot, const Baseline& baseline, double gauge_standard_mm,
-                    double coverage) {
+MetalInterval metal_left(const Measured& spot, const Baseline& baseline, double gauge_standard_mm,
+                         double coverage) {
   const double lambda = spot.mean_mm / baseline.sheet_mm;
   auto budget = budget_of(spot, baseline, gauge_standard_mm);
   const Expanded u = expanded(budget, coverage);

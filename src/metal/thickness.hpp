@@ -35,7 +35,7 @@ Baseline reference(const Measured& measured);
 Baseline pair_reference(const Measured& measured, double half_width_share);
 Baseline stated_sheet(double sheet_mm, double half_width_share);
 
-struct Interval {
+struct MetalInterval {
   double value = 0;  // lambda
   double low = 0;    // not under 0
   double high = 0;
@@ -48,7 +48,7 @@ struct Interval {
 // and the same in t and in a t0 read with it, (1 - lambda)/t0, else 1/t0; what the sheet itself may
 // differ by, -lambda/t0; the coating correction as the gauge's error where the film is the same.
 // Lines that are 0 by nature are left out.
-Interval metal_left(const Measured& spot, const Baseline& baseline, double gauge_standard_mm,
-                    double coverage = 0.95);
+MetalInterval metal_left(const Measured& spot, const Baseline& baseline, double gauge_standard_mm,
+                         double coverage = 0.95);
 
 }  // namespace tinworm::metal
