@@ -41,7 +41,7 @@ std::string freedom_text(std::optional<double> degrees) {
 
 std::string budget(const MetalLeft& metal, const TextStyle& style) {
   std::string text;
-  for (const weighing::Contribution& part : metal.budget) {
+  for (const metal::Component& part : metal.budget) {
     text +=
         line(fmt::format("uncertainty: {}: u = {:.4f}, sensitivity {:.4f}, degrees of freedom {}",
                          part.what, part.standard, part.sensitivity,
@@ -100,13 +100,13 @@ std::string near_text(const weighing::Spot& spot, const TextStyle& style) {
 }
 
 std::string spot_text(const weighing::Spot& spot, const TextStyle& style) {
-  std::string title = spot.is_repair ? "Repair that can't be relied on: " : "";
+  std::string title = spot.is_repair ? "Repair: " : "";
   title += spot.name;
   if (!spot.rust.empty()) title += ", " + spot.rust;
   if (spot.rank > 0) title += fmt::format(", rank {}", spot.rank);
   return "\n" + heading(title, style) + "\n" + metal_text(spot.metal, style) +
          near_text(spot, style) +
-         line(fmt::format("step: {}, {}", step_text(spot.step, spot.step_low, spot.step_high),
+         line(fmt::format("step: {}, {}", step_text(spot.step, spot.step_high, spot.step_low),
                           evidence_text(spot.evidence)),
               style) +
          line(
@@ -123,7 +123,7 @@ std::string zone_facts(const weighing::Zone& zone, const TextStyle& style) {
       line(fmt::format("role: {}", body::word(zone.role)), style) + line("seen: " + seen, style);
   if (!zone.inside.empty()) text += line("inside: " + zone.inside, style);
   if (zone.metal) text += line("metal left in the zone: " + span_text(zone.metal->shown), style);
-  text += line(fmt::format("step: {}, {}", step_text(zone.step, zone.step_low, zone.step_high),
+  text += line(fmt::format("step: {}, {}", step_text(zone.step, zone.step_high, zone.step_low),
                            evidence_text(zone.evidence)),
                style);
   if (zone.rusted_share) {

@@ -71,13 +71,13 @@ void set_metal(Record& row, const weighing::MetalLeft& metal) {
   row.pit_left = number(metal.pit_left);
 }
 
-// As in JSON: `step_low` is the step at the low end of the metal left, the worse one.
+// As in JSON: `step_low` is the step at the low end of the metal left, the worst it may be.
 template <class Place>
 void set_steps(Record& row, const Place& place) {
   row.evidence = word(place.evidence);
   row.step = word(place.step);
-  row.step_low = word(place.step_high);
-  row.step_high = word(place.step_low);
+  row.step_low = word(place.step_low);
+  row.step_high = word(place.step_high);
 }
 
 Record burden_row(std::string kind, const weighing::Burden& burden) {

@@ -58,13 +58,13 @@ ordered_json coverage(const weighing::Coverage& of) {
   return {{"area_share", rounded(of.area_share)}, {"measured_share", rounded(of.measured_share)}};
 }
 
-// `step_low` is the step at the low end of the metal left, so the worse one, as `low` is beside it.
+// `step_low` is the step at the low end of the metal left: the worst it may be.
 template <class Place>
 void add_steps(ordered_json& json, const Place& place) {
   json["evidence"] = word(place.evidence);
   json["step"] = word(place.step);
-  json["step_low"] = word(place.step_high);
-  json["step_high"] = word(place.step_low);
+  json["step_low"] = word(place.step_low);
+  json["step_high"] = word(place.step_high);
 }
 
 ordered_json spot_json(const weighing::Spot& spot) {
@@ -80,7 +80,7 @@ ordered_json spot_json(const weighing::Spot& spot) {
   json["damage"] = rounded(spot.damage);
   json["share_of_length"] = rounded(spot.share_of_length);
   json["weight"] = span(spot.weight);
-  json["station"] = spot.is_station;
+  json["found"] = spot.found;
   json["repair"] = spot.is_repair;
   return json;
 }

@@ -1,7 +1,6 @@
 #include "output/weigh_text.hpp"
 
 #include <algorithm>
-#include <map>
 #include <utility>
 
 #include <fmt/format.h>
@@ -43,44 +42,10 @@ std::string opening(const Result& result, const TextStyle& style) {
   return text + "\n" + indented(car, style.width, "", "") + indented(origin, style.width, "", "");
 }
 
-// Reasons of one rule that differ by nothing but their zones stand on one line; so do all zones
-// whose inside was not seen.
-struct ReasonGroup {
-  const weighing::Reason* first;
-  std::vector<std::string> zones;
-};
-
-std::vector<ReasonGroup> grouped(const std::vector<weighing::Reason>& reasons) {
-  std::vector<ReasonGroup> groups;
-  for (const weighing::Reason& reason : reasons) {
-    const auto same = std::find_if(groups.begin(), groups.end(), [&](const ReasonGroup& group) {
-      if (group.first->rule != reason.rule) return false;
-      return reason.rule == "inside-not-seen" ||
-             (group.first->text == reason.text && reason.spot.empty() && group.first->spot.empty());
-    });
-    if (same == groups.end()) groups.push_back({&reason, {}});
-    ReasonGroup& group = same == groups.end() ? groups.back() : *same;
-    group.zones.push_back(zone_number(reason.zone, reason.own));
-  }
-  return groups;
-}
-
 std::string reasons(const Result& result, const TextStyle& style) {
   std::string lines;
-  for (const ReasonGroup& group : grouped(result.reasons)) {
-    const weighing::Reason& reason = *group.first;
-    std::string line;
-    if (group.zones.size() > 1) {
-      const bool inside = reason.rule == "inside-not-seen";
-      line = fmt::format("{}: {}", inside ? "inside not seen" : reason.text,
-                         fmt::join(group.zones, ", "));
-    } else {
-      if (reason.zone != 0 || !reason.own.empty()) {
-        line = zone_title(result, reason.zone, reason.own) + ": ";
-      }
-      line += reason.text;
-    }
-    lines += bullet(fmt::format("{} [{}]", line, reason.rule), style);
+  for (const weighing::Reason& reason : result.reasons) {
+    lines += bullet(fmt::format("{} [{}]", reason.text, reason.rule), style);
   }
   return section("Why", lines, style);
 }
@@ -160,7 +125,7 @@ std::string findings(const Result& result, const TextStyle& style) {
         zone->side == body::Side::centre ? "" : std::string(body::word(zone->side));
     rows.push_back({zone_number(zone->number, zone->own), zone->name, side, seen_text(*zone),
                     evidence_text(zone->evidence),
-                    step_text(zone->step, zone->step_low, zone->step_high),
+                    step_text(zone->step, zone->step_high, zone->step_low),
                     zone->metal ? percent_span(zone->metal->shown) : "", zone->near});
   }
   return section("What was found, worst first (metal left: low–likely–high)",
@@ -273,7 +238,7 @@ Row weigh_line(const Result& result) {
   if (const auto spots = result.ranked(); !spots.empty()) {
     const weighing::Spot& spot = *spots.front();
     worst = fmt::format("{}: {}", zone_title(result, spot.zone, spot.own),
-                        step_text(spot.step, spot.step_low, spot.step_high));
+                        step_text(spot.step, spot.step_high, spot.step_low));
   }
   const auto verdict = std::string(word(result.verdict));
   const auto could_be = std::string(word(result.could_be));

@@ -98,8 +98,10 @@ body::PlanPtr named_plan(PlanShelf& plans, const std::string& name, const Stream
   if (plan) return *plan;
   const std::string mistakes = plans.mistakes(name, "");
   if (mistakes.empty()) {
+    const std::string near = yaml::nearest_word(name, plans.names());
     throw CommandError("bodies", fmt::format("{}: \"{}\"", plan.error().what, name),
-                       fmt::format("There are {}.", fmt::join(plans.names(), ", ")));
+                       near.empty() ? fmt::format("There are {}.", fmt::join(plans.names(), ", "))
+                                    : fmt::format("Did you mean {}?", near));
   }
   streams.complain(mistakes);
   return nullptr;
