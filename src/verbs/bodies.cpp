@@ -3,7 +3,8 @@
 #include <fmt/format.h>
 #include <nlohmann/json.hpp>
 
-#include "output/display_width.hpp"
+#include "body/checker.hpp"
+#include "output/figures.hpp"
 #include "output/table.hpp"
 #include "output/weigh_json.hpp"
 #include "output/zone_text.hpp"
@@ -53,21 +54,37 @@ std::string zones_text(const std::string& title, const std::vector<output::Row>&
                        rows, style.width);
 }
 
+std::string mounts_text(const body::Plan& plan, const output::TextStyle& style) {
+  std::vector<output::Row> rows;
+  for (const body::Mount& mount : plan.mounts) {
+    rows.push_back({mount.what, std::string(body::word(mount.carries)),
+                    body::under_near_rule(mount.carries) ? "strict" : "",
+                    output::zone_ranges(mount.on)});
+  }
+  if (rows.empty()) return "";
+  return "\n" + output::heading("Mounts (strict: metal near them is judged as theirs)", style) +
+         "\n" + output::table({{"mount"}, {"carries"}, {"rule"}, {"stands on"}}, rows, style.width);
+}
+
+// How much of each drawing is zones: what has no number can't be surveyed.
+std::string coverage_text(const body::Plan& plan, const output::TextStyle& style) {
+  std::vector<output::Row> rows;
+  for (const body::Coverage& part : body::coverage(plan)) {
+    if (!part.has_silhouette) continue;
+    rows.push_back({std::string(body::word(part.layer)), std::string(body::word(part.view)),
+                    output::percent_text(part.drawn_share)});
+  }
+  if (rows.empty()) return "";
+  return "\n" + output::heading("Share of each drawing that zones cover", style) + "\n" +
+         output::table({{"layer"}, {"view"}, {"covered", Align::right}}, rows, style.width);
+}
+
 std::string plan_text(const body::Plan& plan, const output::TextStyle& style) {
   std::string text = output::heading(fmt::format("{} {}", plan.name, plan.version), style) +
                      fmt::format(": {}, {}\n", plan.title, body::word(plan.construction));
   text += zones_text("Centre line and singles, front to rear", zone_rows(plan, false), style);
   text += zones_text("Pairs, left and right", zone_rows(plan, true), style);
-  std::vector<output::Row> mounts;
-  for (const body::Mount& mount : plan.mounts) {
-    mounts.push_back({mount.what, std::string(body::word(mount.carries)),
-                      body::under_near_rule(mount.carries) ? "strict" : "",
-                      output::zone_ranges(mount.on)});
-  }
-  text +=
-      "\n" + output::heading("Mounts (strict: metal near them is judged as theirs)", style) + "\n";
-  return text +
-         output::table({{"mount"}, {"carries"}, {"rule"}, {"stands on"}}, mounts, style.width);
+  return text + mounts_text(plan, style) + coverage_text(plan, style);
 }
 
 ordered_json plan_json(const body::Plan& plan) {

@@ -8,6 +8,7 @@
 #include <fmt/format.h>
 
 #include "body/built_in.hpp"
+#include "body/checker.hpp"
 #include "body/reader.hpp"
 #include "output/file_error.hpp"
 #include "output/whole_file.hpp"
@@ -85,7 +86,10 @@ const PlanShelf::Book& PlanShelf::open(const Source& source) {
     const std::string text = source.yaml.empty() ? output::read_whole(source.file, most_bytes)
                                                  : std::string(source.yaml);
     body::Reading reading = body::read_plan(text);
-    if (reading.plan) {
+    if (reading.plan && source.yaml.empty()) {  // built-in plans were checked when they were built
+      reading.problems = body::check_plan(*reading.plan);
+    }
+    if (reading.plan && reading.problems.empty()) {
       book.plan = std::make_shared<const body::Plan>(std::move(*reading.plan));
     } else {
       book.refusal = fmt::format("the body plan {} has errors", source.file);
