@@ -47,17 +47,6 @@ double unseen_damage(const ZoneFacts& unseen, const std::vector<Zone>& zones,
   return any ? rules.unseen_damage_neighbour_good : rules.unseen_damage;
 }
 
-// The least metal a seen zone may still have where nothing says so; 1 where nothing is hidden.
-double least_unproved(const Zone& zone, const ZoneFacts& facts, const rules::Rules& rules) {
-  double least = 1;
-  const bool nothing_recorded = zone.spots.empty();
-  if (nothing_recorded)
-    least = facts.seen.word == survey::SeenWord::bare ? rules.least_bare : rules.least_coated;
-  if (facts.seen.word == survey::SeenWord::part) least = std::min(least, rules.least_part);
-  if (!facts.inside_seen()) least = std::min(least, rules.least_inside_not_seen);
-  return least;
-}
-
 double unproved_damage(const Zone& zone, const ZoneFacts& facts, const rules::Rules& rules) {
   return damage(least_unproved(zone, facts, rules), rules) * rules.spread_base;
 }
@@ -155,6 +144,16 @@ Burden shell_of(const Burden& structure, const Burden& skin, const rules::Rules&
 }
 
 }  // namespace
+
+double least_unproved(const Zone& zone, const ZoneFacts& facts, const rules::Rules& rules) {
+  double least = 1;
+  const bool nothing_recorded = zone.spots.empty();
+  if (nothing_recorded)
+    least = facts.seen.word == survey::SeenWord::bare ? rules.least_bare : rules.least_coated;
+  if (facts.seen.word == survey::SeenWord::part) least = std::min(least, rules.least_part);
+  if (!facts.inside_seen()) least = std::min(least, rules.least_inside_not_seen);
+  return least;
+}
 
 Coverage coverage(const std::vector<Zone>& zones, const std::vector<ZoneFacts>& facts,
                   body::Role role) {

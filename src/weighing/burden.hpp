@@ -9,6 +9,10 @@
 
 namespace tinworm::weighing {
 
+// The least metal a seen zone may still have where nothing says so: all of it where nothing was
+// recorded, seen in part, or an inside that wasn't seen; 1 where nothing is hidden.
+double least_unproved(const Zone& zone, const ZoneFacts& facts, const rules::Rules& rules);
+
 // Share of the area of one role's fitted plan zones that was seen (part counts its share, scope
 // half, tap and hidden nothing), and that has a reading which was used.
 Coverage coverage(const std::vector<Zone>& zones, const std::vector<ZoneFacts>& facts,

@@ -30,7 +30,7 @@ double covered_share(const std::vector<Spot>& spots, const body::Zone& zone, dou
   double others_mm = 0;
   for (const Spot& spot : spots) {
     if (!spot.found || spot.metal.weighed.value > metal + tie) continue;
-    if (!spot.size) {
+    if (!spot.size || spot.size_assumed) {
       others_mm += rules.unsized_length_share * whole.length();
     } else if (const auto centre = coordinate(spot.at, zone.runs)) {
       placed.push_back(clipped(around(*centre, spot.size->along_mm), whole));

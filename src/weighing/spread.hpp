@@ -11,7 +11,8 @@ namespace tinworm::weighing {
 
 // Sets share_of_length (f) of every spot of a zone: the share of its length along `runs` covered by
 // spots no better than this one: the union of placed ones cut to the zone, plus the lengths of the
-// others, a quarter of the zone for one without size, at most 1. 1 on or near a mount, for repairs
+// others, a quarter of the zone for one without size (a hole nobody measured too, so that no find
+// weighs less for having gone through), at most 1. 1 on or near a mount, for repairs
 // and in own zones; 0 for stations, which have no part in others'.
 void spread(std::vector<Spot>& spots, const ZoneFacts& zone, const rules::Rules& rules);
 

@@ -5,6 +5,7 @@
 #include "weighing/burden.hpp"
 #include "weighing/gauging.hpp"
 #include "weighing/verdict.hpp"
+#include "weighing/weigh_box.hpp"
 #include "weighing/weigh_zone.hpp"
 #include "weighing/words.hpp"
 #include "weighing/zone_facts.hpp"
@@ -60,6 +61,8 @@ Result weigh(const survey::Survey& survey, const rules::Rules& rules) {
   result.shell = weights.shell;
   result.one_zone_gone = weights.one_zone_gone;
   for (std::size_t i = 0; i < result.zones.size(); ++i) result.zones[i].share = weights.shares[i];
+  for (const body::Box& box : survey.body->boxes)
+    result.boxes.push_back(weigh_box(box, result.zones, facts, rules));
   rank(result.zones);
   judge(result, facts, rules);
   return result;

@@ -7,6 +7,7 @@
 #include "metal/film.hpp"
 #include "metal/repeatability.hpp"
 #include "metal/rusted_area.hpp"
+#include "weighing/burden.hpp"
 #include "weighing/metal_at.hpp"
 #include "weighing/nearness.hpp"
 #include "weighing/repair.hpp"
@@ -142,15 +143,6 @@ double share_seen(const survey::Seen& seen, const rules::Rules& rules) {
   }
 }
 
-// What a seen zone may hide where nothing was found, or where only a part was seen.
-MetalLeft nothing_found(const ZoneFacts& facts, const rules::Rules& rules) {
-  using survey::SeenWord;
-  double least = facts.seen.word == SeenWord::bare ? rules.least_bare : rules.least_coated;
-  if (facts.seen.word == SeenWord::part) least = rules.least_part;
-  if (!facts.inside_seen()) least = std::min(least, rules.least_inside_not_seen);
-  return from_envelope({least, 1, 1});
-}
-
 // The zone as a whole: least low, least likely, least high; the worst steps; the evidence of the
 // spot with the least likely figure.
 void sum_up(Zone& zone, const ZoneFacts& facts, const rules::Rules& rules) {
@@ -163,7 +155,7 @@ void sum_up(Zone& zone, const ZoneFacts& facts, const rules::Rules& rules) {
   if (!facts.is_seen()) return;
   zone.damage = zone.weight.value;
   if (zone.spots.empty() || facts.seen.word == survey::SeenWord::part) {
-    zone.metal = nothing_found(facts, rules);
+    zone.metal = from_envelope({least_unproved(zone, facts, rules), 1, 1});
     zone.evidence = Evidence::looked;
     zone.step = zone.step_high = Step::sound;
     zone.step_low = step_of(zone.metal->weighed.low, false, rules);

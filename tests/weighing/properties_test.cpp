@@ -118,6 +118,7 @@ const char* worsen(survey::Survey& survey, Dice& dice) {
   survey::Spot& spot = *spots[dice.below(static_cast<int>(spots.size()))];
   switch (dice.below(5)) {
     case 0:
+      if (spot.hand == survey::Hand::breaks) return nullptr;
       spot.hand = survey::Hand::gives;
       return "gives under the hand";
     case 1:
