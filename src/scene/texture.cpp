@@ -1,7 +1,10 @@
 #include "scene/texture.hpp"
 
+#include <algorithm>
 #include <cmath>
 #include <numbers>
+
+#include "scene/palette.hpp"
 
 namespace tinworm::scene {
 namespace {
@@ -123,12 +126,14 @@ Item pale_fill(Step step, const std::vector<Polyline>& shape) {
   return tint;
 }
 
+std::vector<Shape> strong_texture(Step step, const std::vector<Polyline>& shape) {
+  if (step == Step::holed) return {core(shape)};
+  return strokes(texture_of(step), bounds(shape), ink_on(strong(step)));
+}
+
 std::vector<Item> strong_fill(Step step, const std::vector<Polyline>& shape) {
-  if (step == Step::holed) return {Shape{shape, strong(step), {}}, core(shape)};
-  Clipped fill{shape, {Shape{{polyline(bounds(shape).grown(0.5))}, strong(step), {}}}};
-  for (Shape& each : strokes(texture_of(step), bounds(shape), ink_on(strong(step)))) {
-    fill.within.push_back(std::move(each));
-  }
+  Clipped fill{shape, {Shape{shape, strong(step), {}}}};
+  for (Shape& each : strong_texture(step, shape)) fill.within.push_back(std::move(each));
   return {fill};
 }
 

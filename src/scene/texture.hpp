@@ -21,11 +21,12 @@ struct Weave {  // what a texture is made of
 Texture texture_of(weighing::Step step);
 Weave weave_of(Texture texture);  // pitch 0.9 mm or more, stroke 0.18 mm or more
 
-// The strokes over `area`, to be clipped by whoever uses them. `ground` fills the rings' cores.
+// The strokes over `area`, to be clipped by whoever uses them.
 std::vector<Shape> strokes(Texture texture, const Area& area, Colour colour);
 
 // A shape filled with a zone's pale tint and texture, or with a spot's strong colour and texture.
 Item pale_fill(weighing::Step step, const std::vector<Polyline>& shape);
+std::vector<Shape> strong_texture(weighing::Step step, const std::vector<Polyline>& shape);
 std::vector<Item> strong_fill(weighing::Step step, const std::vector<Polyline>& shape);
 
 }  // namespace tinworm::scene
