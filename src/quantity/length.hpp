@@ -25,7 +25,10 @@ struct Size {  // first figure along the zone's `runs`, second across it
 };
 
 tl::expected<double, Refusal> parse_number(std::string_view text);
+tl::expected<int, Refusal> parse_whole_number(std::string_view text);  // 0 to 999,999,999
 tl::expected<double, Refusal> parse_length_mm(std::string_view text, Units units);
+// A place along an axis: a length that may have a sign, `-720`, `-28.5 in`.
+tl::expected<double, Refusal> parse_coordinate_mm(std::string_view text, Units units);
 // Coating thickness: a bare number is µm whatever the survey's units.
 tl::expected<double, Refusal> parse_film_um(std::string_view text);
 // `.81 .78 .84 mm`: numbers between spaces, one unit for all at the end or none.

@@ -1,0 +1,100 @@
+#include "quantity/sheet.hpp"
+
+#include <array>
+#include <cmath>
+
+#include <fmt/format.h>
+
+#include "quantity/figure.hpp"
+
+namespace tinworm::quantity {
+namespace {
+
+constexpr double inch_mm = 25.4;
+
+struct Gauge {
+  int number;
+  double inch;
+};
+
+constexpr std::array swg{Gauge{10, .128}, Gauge{11, .116}, Gauge{12, .104}, Gauge{13, .092},
+                         Gauge{14, .080}, Gauge{15, .072}, Gauge{16, .064}, Gauge{17, .056},
+                         Gauge{18, .048}, Gauge{19, .040}, Gauge{20, .036}, Gauge{21, .032},
+                         Gauge{22, .028}, Gauge{23, .024}, Gauge{24, .022}, Gauge{25, .020},
+                         Gauge{26, .018}};
+constexpr std::array us{Gauge{10, .1345}, Gauge{11, .1196}, Gauge{12, .1046}, Gauge{13, .0897},
+                        Gauge{14, .0747}, Gauge{15, .0673}, Gauge{16, .0598}, Gauge{17, .0538},
+                        Gauge{18, .0478}, Gauge{19, .0418}, Gauge{20, .0359}, Gauge{21, .0329},
+                        Gauge{22, .0299}, Gauge{23, .0269}, Gauge{24, .0239}, Gauge{26, .0179},
+                        Gauge{28, .0149}};
+
+template <class Table>
+std::optional<double> inch_of(const Table& table, int number) {
+  for (const Gauge& gauge : table)
+    if (gauge.number == number) return gauge.inch;
+  return std::nullopt;
+}
+
+constexpr std::string_view gauges_known = "10 to 26 SWG; 10 to 24, 26 and 28 US";
+
+// "20 gauge" and its kin name a number but no scale.
+bool bare_gauge(std::string_view word) {
+  return word == "gauge" || word == "ga" || word == "gauge sheet" || word == "g" ||
+         word == "gage" || word == "swg" || word == "us" || word == "Gauge" || word == "SG";
+}
+
+std::string could_mean(int gauge) {
+  const auto a = sheet_gauge_mm(gauge, GaugeScale::swg);
+  const auto b = sheet_gauge_mm(gauge, GaugeScale::us);
+  if (a && b)
+    return fmt::format("write {0} SWG ({1:.3f} mm) or {0} US ({2:.3f} mm), or the thickness in mm",
+                       gauge, *a, *b);
+  return "write the scale, SWG or US, or the thickness in mm";
+}
+
+tl::unexpected<Refusal> refuse(Refusal refusal, std::string_view whole, std::string_view at) {
+  refusal.offset = offset_in(whole, at);
+  return tl::make_unexpected(std::move(refusal));
+}
+
+}  // namespace
+
+std::optional<double> sheet_gauge_mm(int gauge, GaugeScale scale) {
+  const auto inch = scale == GaugeScale::swg ? inch_of(swg, gauge) : inch_of(us, gauge);
+  if (!inch) return std::nullopt;
+  return *inch * inch_mm;
+}
+
+tl::expected<double, Refusal> parse_sheet_mm(std::string_view text, Units units) {
+  const auto figure = leading_figure(text, text);
+  if (!figure) return tl::make_unexpected(figure.error());
+  const std::string_view scale = figure->rest;
+  const bool whole = figure->value == std::floor(figure->value) && figure->value < 100;
+  if (bare_gauge(scale))
+    return refuse({"a gauge number means nothing without its scale", "1.1 mm, 20 SWG, 20 US",
+                   whole ? could_mean(static_cast<int>(figure->value)) : "", 0},
+                  text, scale);
+  if (scale != "SWG" && scale != "US") return parse_length_mm(text, units);
+  const auto mm = !whole ? std::nullopt
+                         : sheet_gauge_mm(static_cast<int>(figure->value),
+                                          scale == "SWG" ? GaugeScale::swg : GaugeScale::us);
+  if (!mm)
+    return refuse({fmt::format("the {} scale has no such gauge here", scale),
+                   std::string(gauges_known), "write the thickness in mm", 0},
+                  text, trimmed(text));
+  return *mm;
+}
+
+std::optional<double> en10131_tolerance_mm(double sheet_mm) {
+  struct Band {
+    double up_to_mm, tolerance_mm;
+  };
+  constexpr std::array bands{Band{0.60, .03}, Band{0.80, .04}, Band{1.00, .05}, Band{1.20, .06},
+                             Band{1.60, .08}, Band{2.00, .10}, Band{2.50, .12}, Band{3.00, .15}};
+  if (!(sheet_mm > 0.40)) return std::nullopt;
+  for (const Band& band : bands)
+    if (sheet_mm <= band.up_to_mm) return band.tolerance_mm;
+  return std::nullopt;
+}
+
+}  // namespace tinworm::quantity
