@@ -33,15 +33,19 @@ using Path = std::vector<Segment>;  // absolute coordinates
 
 struct PathMistake {
   int offset = 0;       // bytes from the start of the path data
-  std::string what;     // "a number is missing after L"
+  std::string what;     // "a number is missing after L (1 of 2 read)"
   std::string allowed;  // what could stand there
 };
 
-// All figures must be finite and within ±1e6. An empty path and "none" are mistakes.
+// All figures and the points they lead to must be finite and within ±1e6. An empty path and "none"
+// are mistakes. Arcs of no length are left out and arcs with a radius of 0 are lines, signs of
+// radii are dropped (SVG 2, 9.5.1).
 tl::expected<Path, PathMistake> parse_path(std::string_view data);
 
 // Béziers cut into 32 equal steps of their parameter, arcs into equal steps of at most 5 degrees
-// (radii too small are scaled up as SVG 2 B.2.5 tells).
+// (radii too small are scaled up as SVG 2 B.2.5 tells). Points within 1e-6 of the one before are
+// dropped, so are the last ones of a ring within that of its first. A subpath that doesn't end in Z
+// is an open line, a lone M one of a single point.
 Outline flatten(const Path& path);
 
 }  // namespace tinworm::geometry

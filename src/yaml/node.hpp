@@ -35,9 +35,10 @@ struct Entry {
   Node value;
 };
 
+// Beyond these a file is refused, so that no file can take long to read.
 struct Limits {
   std::size_t bytes = 1 << 20;  // 1 MiB
-  int nodes = 100'000;          // after aliases
+  int nodes = 100'000;          // keys and values, after aliases
   int depth = 64;
 };
 

@@ -1,0 +1,90 @@
+#include <algorithm>
+
+#include <fmt/format.h>
+
+#include "yaml/node.hpp"
+
+namespace tinworm::yaml {
+namespace {
+
+std::string_view kind_word(const Node& node) {
+  switch (node.kind) {
+    case Node::Kind::empty:
+      return "nothing";
+    case Node::Kind::scalar:
+      return "a single value";
+    case Node::Kind::sequence:
+      return "a list";
+    case Node::Kind::map:
+      return "keys with values";
+  }
+  return "";
+}
+
+// `~` and `null` are nothing too, which surprises those who meant the word.
+std::string empty_cure(const Node& node) {
+  return node.text.empty() ? "give it a value or leave the key out"
+                           : fmt::format(
+                                 "\"{}\" unquoted means nothing: quote it if the word is "
+                                 "meant, or leave the key out",
+                                 node.text);
+}
+
+}  // namespace
+
+const Node* Node::find(std::string_view key) const {
+  const auto entry = std::find_if(entries.begin(), entries.end(),
+                                  [&](const Entry& candidate) { return candidate.key == key; });
+  return entry == entries.end() ? nullptr : &entry->value;
+}
+
+MapReader::MapReader(const Node& node, Problems& problems, std::string what)
+    : node_(node),
+      problems_(problems),
+      what_(std::move(what)),
+      is_map_(node.kind == Node::Kind::map) {
+  if (!is_map_)
+    problems_.push_back({node_.place, fmt::format("{} is {}", what_, kind_word(node_)), node_.text,
+                         "keys with values",
+                         "write it as `key: value`, one to a line, or {key: value, …}"});
+}
+
+const Node* MapReader::optional(std::string_view key) {
+  const auto entry = std::find_if(node_.entries.begin(), node_.entries.end(),
+                                  [&](const Entry& candidate) { return candidate.key == key; });
+  const bool asked_before = std::find(asked_.begin(), asked_.end(), key) != asked_.end();
+  if (!asked_before) asked_.emplace_back(key);
+  if (entry == node_.entries.end()) return nullptr;
+  if (entry->value.kind != Node::Kind::empty) return &entry->value;
+  if (!asked_before)
+    problems_.push_back({entry->key_place, fmt::format("\"{}\" has no value", key), "", "",
+                         empty_cure(entry->value)});
+  return nullptr;
+}
+
+const Node* MapReader::required(std::string_view key) {
+  const Node* value = optional(key);
+  if (is_map_ && !value && !node_.find(key))
+    problems_.push_back({node_.place, fmt::format("{} lacks \"{}\"", what_, key), "", "",
+                         fmt::format("add `{}: …`", key)});
+  return value;
+}
+
+void MapReader::finish() {
+  for (const Entry& entry : node_.entries) {
+    if (std::find(asked_.begin(), asked_.end(), entry.key) != asked_.end()) continue;
+    problems_.push_back({entry.key_place, fmt::format("{} has no such key", what_), entry.key,
+                         fmt::format("{}", fmt::join(asked_, ", ")),
+                         did_you_mean(entry.key, asked_)});
+  }
+}
+
+std::string_view scalar(const Node& node, Problems& problems, std::string_view what) {
+  if (node.kind == Node::Kind::scalar) return node.text;
+  const std::string cure = node.kind == Node::Kind::empty ? empty_cure(node) : "";
+  problems.push_back({node.place, fmt::format("{} is {}", what, kind_word(node)), node.text,
+                      "a single value", cure});
+  return {};
+}
+
+}  // namespace tinworm::yaml
