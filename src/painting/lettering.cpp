@@ -9,15 +9,16 @@
 namespace tinworm::painting {
 namespace {
 
-constexpr std::array<const char*, 2> font_files{"/usr/share/fonts/truetype/dejavu/DejaVuSans.ttf",
-                                                "/usr/share/fonts/truetype/dejavu/DejaVuSans-Bold.ttf"};
+constexpr std::array<const char*, 2> font_files{
+    "/usr/share/fonts/truetype/dejavu/DejaVuSans.ttf",
+    "/usr/share/fonts/truetype/dejavu/DejaVuSans-Bold.ttf"};
 
 Held<FcConfig> packaged_fonts() {
   Held<FcConfig> config(FcConfigCreate());
   for (const char* file : font_files) {
     if (!FcConfigAppFontAddFile(config.get(), reinterpret_cast<const FcChar8*>(file))) {
-      throw std::runtime_error(fmt::format(
-          "the font {} can't be read; install the package fonts-dejavu-core", file));
+      throw std::runtime_error(
+          fmt::format("the font {} can't be read; install the package fonts-dejavu-core", file));
     }
   }
   // Else Pango loads the system's configuration behind our back, which takes longer than a map.
@@ -26,7 +27,8 @@ Held<FcConfig> packaged_fonts() {
 }
 
 struct Fonts {
-  explicit Fonts(FcConfig* config) : map(pango_cairo_font_map_new_for_font_type(CAIRO_FONT_TYPE_FT)) {
+  explicit Fonts(FcConfig* config)
+      : map(pango_cairo_font_map_new_for_font_type(CAIRO_FONT_TYPE_FT)) {
     pango_fc_font_map_set_config(PANGO_FC_FONT_MAP(map.get()), config);
     context.reset(pango_font_map_create_context(map.get()));
     const Held<cairo_font_options_t> options(cairo_font_options_create());
@@ -60,9 +62,8 @@ Held<PangoLayout> layout_with(const Fonts& fonts, std::string_view text, scene::
   Held<PangoLayout> layout(pango_layout_new(fonts.context.get()));
   const Held<PangoFontDescription> description(pango_font_description_new());
   pango_font_description_set_family_static(description.get(), "DejaVu Sans");
-  pango_font_description_set_weight(description.get(), font == scene::Font::bold
-                                                           ? PANGO_WEIGHT_BOLD
-                                                           : PANGO_WEIGHT_NORMAL);
+  pango_font_description_set_weight(
+      description.get(), font == scene::Font::bold ? PANGO_WEIGHT_BOLD : PANGO_WEIGHT_NORMAL);
   pango_font_description_set_absolute_size(description.get(), size_pt * PANGO_SCALE);
   pango_layout_set_font_description(layout.get(), description.get());
   pango_layout_set_auto_dir(layout.get(), FALSE);

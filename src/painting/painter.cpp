@@ -77,7 +77,8 @@ void draw(cairo_t* cairo, const scene::Text& text, Warnings* warnings) {
   if (text.text.empty()) return;
   const Line line = lay_out(text.text, text.font, text.size_pt);
   if (line.unknown_letters > 0) {
-    warn(warnings, fmt::format("no installed font has every letter of \"{}\": boxes are drawn", text.text));
+    warn(warnings,
+         fmt::format("no installed font has every letter of \"{}\": boxes are drawn", text.text));
   } else if (line.fallen_back) {
     warn(warnings, fmt::format("\"{}\" has letters that the packaged fonts lack: an installed font "
                                "stands in, and the file may differ on another machine",
@@ -95,7 +96,9 @@ void draw(cairo_t* cairo, const scene::Text& text, Warnings* warnings) {
 
 }  // namespace
 
-double points(double mm) { return mm / scene::mm_per_pt; }
+double points(double mm) {
+  return mm / scene::mm_per_pt;
+}
 
 void check(cairo_t* cairo, const char* doing) {
   const cairo_status_t status = cairo_status(cairo);

@@ -10,8 +10,8 @@
 namespace tinworm::painting {
 
 struct Metadata {
-  std::string title;        // "Wherry 1200, survey of 2025-04-12"
-  std::string author;       // empty: none
+  std::string title;   // "Wherry 1200, survey of 2025-04-12"
+  std::string author;  // empty: none
   std::string subject;
   std::string keywords;
   std::string creator;      // "tinworm 1.0.0"

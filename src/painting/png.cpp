@@ -66,10 +66,12 @@ class Writer {
 
 // UTF-8 text chunks (iTXt), uncompressed, so that any tool shows them.
 void set_text(Writer& writer, const Metadata& metadata) {
-  std::vector<std::pair<std::string, std::string>> pairs{
-      {"Title", metadata.title},           {"Author", metadata.author},
-      {"Description", metadata.description}, {"Creation Time", metadata.date},
-      {"Software", metadata.creator},      {"Survey SHA-256", metadata.fingerprint}};
+  std::vector<std::pair<std::string, std::string>> pairs{{"Title", metadata.title},
+                                                         {"Author", metadata.author},
+                                                         {"Description", metadata.description},
+                                                         {"Creation Time", metadata.date},
+                                                         {"Software", metadata.creator},
+                                                         {"Survey SHA-256", metadata.fingerprint}};
   std::vector<png_text> chunks;
   for (auto& [key, text] : pairs) {
     if (text.empty()) continue;
@@ -83,8 +85,7 @@ void set_text(Writer& writer, const Metadata& metadata) {
   png_set_text(writer.png(), writer.info(), chunks.data(), static_cast<int>(chunks.size()));
 }
 
-std::string encoded(Rows& rows, int width, int height, double px_per_mm,
-                    const Metadata& metadata) {
+std::string encoded(Rows& rows, int width, int height, double px_per_mm, const Metadata& metadata) {
   std::string bytes;
   Writer writer(bytes);
   png_set_IHDR(writer.png(), writer.info(), width, height, 8, PNG_COLOR_TYPE_RGB,

@@ -38,11 +38,20 @@ std::string escaped(std::string_view text) {
   std::string xml;
   for (const char letter : text) {
     switch (letter) {
-      case '&': xml += "&amp;"; break;
-      case '<': xml += "&lt;"; break;
-      case '>': xml += "&gt;"; break;
-      case '"': xml += "&quot;"; break;
-      default: xml += letter;
+      case '&':
+        xml += "&amp;";
+        break;
+      case '<':
+        xml += "&lt;";
+        break;
+      case '>':
+        xml += "&gt;";
+        break;
+      case '"':
+        xml += "&quot;";
+        break;
+      default:
+        xml += letter;
     }
   }
   return xml;
@@ -54,8 +63,7 @@ std::string head(const Metadata& metadata) {
   };
   return fmt::format("<title>{}</title>\n<desc>{}{}{}{}{}</desc>\n", escaped(metadata.title),
                      part("", metadata.description), part("Date: ", metadata.date),
-                     part("By: ", metadata.author),
-                     part("Survey SHA-256: ", metadata.fingerprint),
+                     part("By: ", metadata.author), part("Survey SHA-256: ", metadata.fingerprint),
                      part("Made with ", metadata.creator));
 }
 

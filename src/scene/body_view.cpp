@@ -17,26 +17,33 @@ using weighing::Step;
 
 Stroke stroke_of(body::Weight weight) {
   switch (weight) {
-    case body::Weight::strong: return {ink, 1.3, {}};
-    case body::Weight::medium: return {soft_ink, 0.6, {}};
-    case body::Weight::light: return {soft_ink, 0.35, {}};
-    case body::Weight::ghost: return {faint_ink, 0.4, {2.2, 0.7, 0.3, 0.7}};
+    case body::Weight::strong:
+      return {ink, 1.3, {}};
+    case body::Weight::medium:
+      return {soft_ink, 0.6, {}};
+    case body::Weight::light:
+      return {soft_ink, 0.35, {}};
+    case body::Weight::ghost:
+      return {faint_ink, 0.4, {2.2, 0.7, 0.3, 0.7}};
   }
   return {ink, 0.5, {}};
 }
 
 Stroke bound_of(body::Role role) {
   switch (role) {
-    case body::Role::main: return {ink, 0.85, {}};
-    case body::Role::local: return {ink, 0.5, {}};
-    case body::Role::skin: return {soft_ink, 0.3, {}};
+    case body::Role::main:
+      return {ink, 0.85, {}};
+    case body::Role::local:
+      return {ink, 0.5, {}};
+    case body::Role::skin:
+      return {soft_ink, 0.3, {}};
   }
   return {ink, 0.5, {}};
 }
 
 // Where only part of a zone was seen, thin rows of the not-seen diagonals run over its tint.
 Clipped part_seen(const std::vector<Polyline>& shape) {
-  Clipped over{shape, strokes(Texture::wide_diagonals, bounds(shape), not_seen_mark)};
+  Clipped over{shape, strokes(Texture::wide_diagonals, shape, not_seen_mark)};
   for (Shape& each : over.within) {
     each.stroke->width_pt = 0.7;
     std::vector<Polyline> every_other;
@@ -89,14 +96,12 @@ void tint(Drafting& drafting, const DrawnZone& drawn) {
 void add_zones(Drafting& drafting, std::size_t view) {
   const PlacedView& placed = drafting.sheet.views[view];
   for (const body::Zone& plan : drafting.result.body->zones) {
-    const body::Drawing* drawing =
-        drawing_on(drafting.sheet.kind, plan, placed.projection.view);
+    const body::Drawing* drawing = drawing_on(drafting.sheet.kind, plan, placed.projection.view);
     const weighing::Zone* zone = drafting.result.zone(plan.number);
     if (drawing == nullptr || zone == nullptr) continue;
     DrawnZone drawn{&plan, zone, view, on_paper(drawing->outline, placed.projection), {}, 0};
     if (drawing->outline.rings.empty()) continue;
-    const auto circle =
-        geometry::inscribed_circle(drawing->outline, 0.1 / placed.projection.scale);
+    const auto circle = geometry::inscribed_circle(drawing->outline, 0.1 / placed.projection.scale);
     drawn.centre = placed.projection.paper(circle.centre);
     drawn.room_mm = circle.radius * placed.projection.scale;
     drafting.zones.push_back(std::move(drawn));
@@ -110,7 +115,7 @@ void draw_lines(Drafting& drafting, const PlacedView& placed) {
     for (const geometry::Outline& outline : line->shapes) {
       Shape shape{on_paper(outline, placed.projection), {}, stroke_of(line->weight)};
       if (line->filled_with_paper) shape.fill = paper;
-      drafting.space.cover(shape.lines);
+      drafting.space.trace(shape.lines);
       items.push_back(std::move(shape));
     }
   }
@@ -139,19 +144,18 @@ void put(Drafting& drafting, const Text& text) {
 void name_view(Drafting& drafting, const PlacedView& placed) {
   const View view = placed.projection.view;
   const bool along = view != View::front && view != View::rear;
-  const Style name{8.5, Font::bold, ink, Says::view_name}, note{6.5, Font::regular, soft_ink,
-                                                              Says::view_name};
+  const Style name{8.5, Font::bold, ink, Says::view_name},
+      note{6.5, Font::regular, soft_ink, Says::view_name};
   double x = placed.caption.x_mm;
   const double y = placed.caption.y_mm;
   if (along) {
     // The arrow points to the nose, which is at the left except in the right view.
     const bool to_right = view == View::right;
-    const Text word =
-        set("front", note, {to_right ? placed.area.right() - 9 : x + 9, y},
-            to_right ? Align::right : Align::left, drafting.measure);
+    const Text word = set("front", note, {to_right ? placed.area.right() - 9 : x + 9, y},
+                          to_right ? Align::right : Align::left, drafting.measure);
     put(drafting, word);
-    draw_arrow(drafting.page.layer("words"),
-               {to_right ? placed.area.right() : x, y - 0.8}, to_right ? 1 : -1);
+    draw_arrow(drafting.page.layer("words"), {to_right ? placed.area.right() : x, y - 0.8},
+               to_right ? 1 : -1);
     drafting.space.write({to_right ? placed.area.right() - 8 : x, y - 2, 8, 2.4});
     if (!to_right) x = word.area.right() + 6;
   }
@@ -170,8 +174,8 @@ void name_sides(Drafting& drafting, const PlacedView& placed) {
   const double y = placed.area.bottom() + 3;
   put(drafting, set(front ? "car\u2019s right" : "car\u2019s left", note, {placed.area.x_mm, y},
                     Align::left, drafting.measure));
-  put(drafting, set(front ? "car\u2019s left" : "car\u2019s right", note,
-                    {placed.area.right(), y}, Align::right, drafting.measure));
+  put(drafting, set(front ? "car\u2019s left" : "car\u2019s right", note, {placed.area.right(), y},
+                    Align::right, drafting.measure));
 }
 
 }  // namespace
@@ -218,13 +222,12 @@ void draw_circles(Drafting& drafting) {
       const At at = projection.paper({coordinate(body::first_axis(projection.view)),
                                       coordinate(body::second_axis(projection.view))});
       const double radius = near_radius_mm * projection.scale;
-      items.push_back(
-          Clipped{{polyline(drafting.sheet.drawing)},
-                  {Shape{{circle(at, radius)}, {}, Stroke{repair_ink, 0.4, {1.6, 1.1}}},
-                   Shape{{segment({at.x_mm - 0.8, at.y_mm}, {at.x_mm + 0.8, at.y_mm}),
-                          segment({at.x_mm, at.y_mm - 0.8}, {at.x_mm, at.y_mm + 0.8})},
-                         {},
-                         Stroke{repair_ink, 0.4, {}}}}});
+      items.push_back(Clipped{{polyline(drafting.sheet.drawing)},
+                              {Shape{{circle(at, radius)}, {}, Stroke{repair_ink, 0.4, {1.6, 1.1}}},
+                               Shape{{segment({at.x_mm - 0.8, at.y_mm}, {at.x_mm + 0.8, at.y_mm}),
+                                      segment({at.x_mm, at.y_mm - 0.8}, {at.x_mm, at.y_mm + 0.8})},
+                                     {},
+                                     Stroke{repair_ink, 0.4, {}}}}});
       drafting.used.circles = true;
     }
   }

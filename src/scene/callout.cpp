@@ -19,10 +19,14 @@ constexpr double badge_mm = 4.6, indent_mm = 5.6;
 
 std::string near_words(const weighing::Spot& spot) {
   switch (spot.near) {
-    case weighing::Near::no: return "";
-    case weighing::Near::maybe: return "may be near the " + spot.near_what;
-    case weighing::Near::within_radius: return "near the " + spot.near_what;
-    case weighing::Near::on_mount: return "carries the " + spot.near_what;
+    case weighing::Near::no:
+      return "";
+    case weighing::Near::maybe:
+      return "may be near the " + spot.near_what;
+    case weighing::Near::within_radius:
+      return "near the " + spot.near_what;
+    case weighing::Near::on_mount:
+      return "carries the " + spot.near_what;
   }
   return "";
 }
@@ -33,8 +37,7 @@ Callout callout_of(const SpotMark& mark, const weighing::Zone& zone) {
   const std::string rust = spot.is_repair ? "repair that can\u2019t be relied on" : spot.rust;
   const std::string metal = metal_words(spot);
   for (const std::string& part :
-       {spot.is_repair ? std::string() : spot.name, rust, metal,
-        std::string(evidence_words(spot.evidence)), near_words(spot)}) {
+       {spot.is_repair ? std::string() : spot.name, rust, metal, near_words(spot)}) {
     if (part.empty()) continue;
     callout.detail += (callout.detail.empty() ? "" : "; ") + part;
   }
@@ -71,15 +74,12 @@ struct Seat {
   double cost = std::numeric_limits<double>::max();
 };
 
-// A point of the mark's edge on the way from `from` to its middle.
+// The point of the mark's edge nearest to `from`.
 At edge_towards(const SpotMark& mark, At from) {
-  const Area own = bounds(mark.shape);
-  const At near = nearest_on(own, from);
   At best = mark.at;
   double least = std::numeric_limits<double>::max();
   for (const At at : mark.shape[0].points) {
-    const double far = std::hypot(at.x_mm - near.x_mm, at.y_mm - near.y_mm) +
-                       0.3 * std::hypot(at.x_mm - from.x_mm, at.y_mm - from.y_mm);
+    const double far = std::hypot(at.x_mm - from.x_mm, at.y_mm - from.y_mm);
     if (far < least) {
       least = far;
       best = at;
@@ -88,24 +88,75 @@ At edge_towards(const SpotMark& mark, At from) {
   return best;
 }
 
-void seek(const Drafting& drafting, const SpotMark& mark, const Box& box, bool on_drawing,
-          double extra, Seat& best) {
-  constexpr double pitch = 1.5;
+// A leader starts at the ring where the place lies to its left, else at the nearest edge.
+At start_of(const Area& box, At to) {
+  const At ring{box.x_mm + badge_mm / 2, box.y_mm + badge_mm / 2};
+  const bool beside = to.x_mm < box.x_mm + badge_mm / 2;
+  return beside ? ring : nearest_on(box, to);
+}
+
+void seek(const Drafting& drafting, const FreeSpace& space, const SpotMark& mark, const Box& box,
+          bool on_drawing, Seat& best) {
+  constexpr double pitch = 2;
   const Area where = drafting.sheet.drawing;
-  for (double y = where.y_mm + 0.8; y + box.height_mm <= where.bottom() - 0.8; y += pitch) {
+  for (double y = where.y_mm + 1; y + box.height_mm <= where.bottom() - 1; y += pitch) {
     for (double x = where.x_mm + 1; x + box.width_mm <= where.right() - 1; x += pitch) {
       const Area area{x, y, box.width_mm, box.height_mm};
-      const At from = nearest_on(area, mark.at);
+      const At from = start_of(area, mark.at);
       const double far = std::hypot(from.x_mm - mark.at.x_mm, from.y_mm - mark.at.y_mm);
-      if (far + extra >= best.cost || far < 3) continue;
+      if (far >= best.cost || far < 3) continue;
       const Area room = area.grown(0.9);
-      if (on_drawing ? !drafting.space.unwritten(room) : !drafting.space.blank(room)) continue;
-      if (drafting.space.leader_crosses(room)) continue;
+      if (on_drawing ? !space.unwritten(room) : !space.blank(room)) continue;
+      if (space.leader_crosses(room)) continue;
       const At to = edge_towards(mark, from);
-      const double cost = far + extra + 15 * drafting.space.crossings(from, to, area);
+      const double cost = far + 25 * space.crossings(from, to, area);
       if (cost < best.cost) best = {area, from, to, cost};
     }
   }
+}
+
+struct Placing {
+  std::vector<std::pair<Box, Seat>> seats;  // as the callouts are ordered
+  double cost = 0;
+};
+
+// Seats for all callouts, chosen one after the other in the given order.
+Placing placed_in_order(const Drafting& drafting, const std::vector<Callout>& callouts,
+                        const std::vector<std::size_t>& order) {
+  FreeSpace space = drafting.space;
+  Placing placing{std::vector<std::pair<Box, Seat>>(callouts.size()), 0};
+  for (const std::size_t i : order) {
+    const Callout& callout = callouts[i];
+    auto& [chosen, best] = placing.seats[i];
+    for (const double width : {62.0, 50.0, 38.0}) {
+      const Box box = box_of(callout, width, drafting.measure);
+      const double before = best.cost;
+      seek(drafting, space, *callout.mark, box, false, best);
+      if (best.cost < before) chosen = box;
+    }
+    if (best.cost >= FreeSpace::never) {
+      best = {};
+      chosen = box_of(callout, 50, drafting.measure);
+      seek(drafting, space, *callout.mark, chosen, true, best);
+    }
+    placing.cost += std::min(best.cost, 1e6);
+    if (best.cost >= 1e6) continue;
+    space.write(best.area);
+    space.lead(best.from, best.to);
+  }
+  return placing;
+}
+
+// The order that gives the shortest leaders with the fewest crossings.
+Placing best_placing(const Drafting& drafting, const std::vector<Callout>& callouts) {
+  std::vector<std::size_t> order(callouts.size());
+  for (std::size_t i = 0; i < order.size(); ++i) order[i] = i;
+  Placing best = placed_in_order(drafting, callouts, order);
+  while (std::next_permutation(order.begin(), order.end())) {
+    Placing other = placed_in_order(drafting, callouts, order);
+    if (other.cost < best.cost) best = std::move(other);
+  }
+  return best;
 }
 
 void draw_badge(Layer& layer, const Drafting& drafting, At middle, int rank) {
@@ -158,22 +209,13 @@ std::vector<Callout> callouts_of(const Drafting& drafting, int most) {
 
 std::vector<const weighing::Spot*> draw_callouts(Drafting& drafting) {
   std::vector<const weighing::Spot*> called;
-  for (const Callout& callout : callouts_of(drafting, 3)) {
-    Seat best;
-    Box chosen;
-    for (const double width : {62.0, 50.0, 40.0}) {
-      const Box box = box_of(callout, width, drafting.measure);
-      const double before = best.cost;
-      seek(drafting, *callout.mark, box, false, 0, best);
-      if (best.cost < before) chosen = box;
-    }
-    if (best.cost >= FreeSpace::never) {
-      chosen = box_of(callout, 50, drafting.measure);
-      seek(drafting, *callout.mark, chosen, true, 0, best);
-    }
-    if (best.cost >= 1e6) continue;  // no room at all: its ring and the list beside say it
-    draw_box(drafting, callout, chosen, best);
-    called.push_back(callout.mark->spot);
+  const std::vector<Callout> callouts = callouts_of(drafting, 3);
+  const Placing placing = best_placing(drafting, callouts);
+  for (std::size_t i = 0; i < callouts.size(); ++i) {
+    const auto& [box, seat] = placing.seats[i];
+    if (seat.cost >= 1e6) continue;  // no room at all: its ring and the list beside say it
+    draw_box(drafting, callouts[i], box, seat);
+    called.push_back(callouts[i].mark->spot);
   }
   return called;
 }

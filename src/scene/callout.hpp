@@ -7,8 +7,9 @@ namespace tinworm::scene {
 
 struct Callout {
   const SpotMark* mark = nullptr;
-  std::string title;   // "outer sill, left: thin"
-  std::string detail;  // "rear end; 80 % of the metal left (72 to 88), measured; at the spring hanger"
+  std::string title;  // "outer sill, left: thin"
+  std::string
+      detail;  // "rear end; 80 % of the metal left (72 to 88), measured; at the spring hanger"
 };
 
 // Worst first, at most `most`, of the spots drawn on the sheet.

@@ -33,7 +33,9 @@ Vector linear(Colour colour) {
   return {linear(colour.red), linear(colour.green), linear(colour.blue)};
 }
 
-Colour encoded(const Vector& rgb) { return {encoded(rgb[0]), encoded(rgb[1]), encoded(rgb[2])}; }
+Colour encoded(const Vector& rgb) {
+  return {encoded(rgb[0]), encoded(rgb[1]), encoded(rgb[2])};
+}
 
 constexpr Matrix lms_from_rgb{{{0.4122214708, 0.5363325363, 0.0514459929},
                                {0.2119034982, 0.6806995451, 0.1073969566},

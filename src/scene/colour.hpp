@@ -24,15 +24,15 @@ struct Lab {  // OKLab: lightness 0 to 1, a to red, b to yellow
 };
 
 Lab to_oklab(Colour colour);
-Colour from_oklab(Lab lab);                    // cut to what sRGB holds, channel by channel
+Colour from_oklab(Lab lab);  // cut to what sRGB holds, channel by channel
 Colour from_oklch(double lightness, double chroma, double hue_deg);
 double oklab_distance(Colour one, Colour other);
 Colour mixed(Colour one, Colour other, double share_of_other);  // straight line in OKLab
 
-double relative_luminance(Colour colour);            // 0 black to 1 white
-double contrast(Colour one, Colour other);           // 1 to 21
-Colour ink_on(Colour ground);                        // black or white, whichever reads better
-Colour grey_of(Colour colour);                       // of the same relative luminance
+double relative_luminance(Colour colour);   // 0 black to 1 white
+double contrast(Colour one, Colour other);  // 1 to 21
+Colour ink_on(Colour ground);               // black or white, whichever reads better
+Colour grey_of(Colour colour);              // of the same relative luminance
 
 enum class Vision { protan, deutan, tritan };
 Colour seen_by(Vision vision, Colour colour);

@@ -16,7 +16,7 @@ namespace {
 const Style verdict_style{11.5, Font::bold, black, Says::title, 1.16};
 const Style second_style{7.5, Font::regular, black, Says::title, 1.25};
 const Style heading_style{8, Font::bold, black, Says::legend, 1.3};
-const Style entry_style{7, Font::regular, black, Says::legend, 1.2};
+const Style entry_style{7, Font::regular, black, Says::legend, 1.18};
 const Style not_seen_style{7, Font::regular, black, Says::not_seen, 1.22};
 const Style list_style{7, Font::regular, black, Says::words, 1.22};
 const Style caution_style{6.5, Font::regular, black, Says::caution, 1.22};
@@ -37,8 +37,8 @@ struct Writer {  // runs down a column
            static_cast<double>(wrap(text, style, area.width_mm, measure).size());
   }
   void rule() {
-    layer.items.push_back(Shape{{segment({area.x_mm, y}, {area.right(), y})}, {},
-                                Stroke{faint_ink, 0.4, {}}});
+    layer.items.push_back(
+        Shape{{segment({area.x_mm, y}, {area.right(), y})}, {}, Stroke{faint_ink, 0.4, {}}});
     y += apart_mm * 0.7;
   }
 };
@@ -65,10 +65,12 @@ void write_verdict(Writer& writer, const weighing::Result& result) {
   writer.block(capitalised(weighing::sentence(result.verdict)), verdict_style);
   writer.y += 0.6;
   if (result.open_up_first) {
-    writer.block("Open up first: metal that matters was not seen, or only looked at.", second_style);
+    writer.block("Open up first: metal that matters was not seen, or only looked at.",
+                 second_style);
   }
   if (result.could_be > result.verdict) {
-    writer.block(fmt::format("It could be: {}.", weighing::sentence(result.could_be)), second_style);
+    writer.block(fmt::format("It could be: {}.", weighing::sentence(result.could_be)),
+                 second_style);
   }
   writer.y += apart_mm * 0.7;
 }
@@ -84,7 +86,7 @@ void write_legend(Writer& writer, const Used& used) {
       writer.layer.items.push_back(moved(item, writer.area.x_mm, top + 0.2));
     }
     writer.block(entry.words + ": " + entry.meaning, entry_style, indent);
-    writer.y = std::max(writer.y, top + swatch_height_mm) + 1.0;
+    writer.y = std::max(writer.y, top + swatch_height_mm) + 0.75;
   }
   writer.y += apart_mm * 0.4;
 }
@@ -180,9 +182,8 @@ void write_ranks(Writer& writer, const Drafting& drafting,
 std::vector<NotSeenLine> not_seen_lines(const weighing::Result& result) {
   std::vector<NotSeenLine> lines;
   for (const weighing::NotSeen& each : result.not_seen) {
-    const auto same = std::find_if(lines.begin(), lines.end(), [&](const NotSeenLine& line) {
-      return line.why == each.why;
-    });
+    const auto same = std::find_if(lines.begin(), lines.end(),
+                                   [&](const NotSeenLine& line) { return line.why == each.why; });
     if (same == lines.end()) {
       lines.push_back({{each.zone}, each.why});
     } else {

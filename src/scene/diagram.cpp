@@ -17,9 +17,9 @@ namespace tinworm::scene {
 namespace {
 
 // From below to above.
-constexpr const char* layer_order[] = {"zones",   "repairs", "bounds", "lines",    "circles", "spots",
-                                       "leaders", "words",   "ranks",  "callouts", "numbers", "column",
-                                       "strip"};
+constexpr const char* layer_order[] = {"zones",   "repairs", "bounds", "lines", "circles",
+                                       "spots",   "leaders", "words",  "ranks", "callouts",
+                                       "numbers", "column",  "strip"};
 
 Page blank_page(const Sheet& sheet, Paper paper) {
   Page page;
@@ -41,7 +41,7 @@ bool draw_sheet(Page& page, const Sheet& sheet, const weighing::Result& result,
   draw_view_names(drafting);
   draw_circles(drafting);
   draw_spots(drafting);
-  for (const SpotMark& mark : drafting.spots) drafting.space.cover(bounds(mark.shape));
+  for (const SpotMark& mark : drafting.spots) drafting.space.cover(mark.shape);
   const auto left = label_inside(drafting);
   const auto called = draw_callouts(drafting);
   label_outside(drafting, left);
@@ -62,7 +62,8 @@ std::vector<Page> diagram(const weighing::Result& result, const DiagramOptions& 
                           const Measure& measure) {
   std::vector<Sheet> sheets;
   for (const SheetKind kind : options.sheets) {
-    for (Sheet& sheet : lay_out(kind, *result.body, options.paper)) sheets.push_back(std::move(sheet));
+    for (Sheet& sheet : lay_out(kind, *result.body, options.paper))
+      sheets.push_back(std::move(sheet));
   }
   std::vector<Page> pages;
   const std::string overflow_page = fmt::format("{}", sheets.size() + 1);
@@ -77,7 +78,7 @@ std::vector<Page> diagram(const weighing::Result& result, const DiagramOptions& 
   for (std::size_t i = 0; i < pages.size(); ++i) {
     pages[i].label = fmt::format("{}", i + 1);
     StripWords words{pages[i].title, 0, fmt::format("{} of {}", i + 1, pages.size())};
-    Area strip{pages[i].frame.x_mm, pages[i].frame.bottom() - 12, pages[i].frame.width_mm, 12};
+    Area strip{pages[i].frame.x_mm, pages[i].frame.bottom() - 11.5, pages[i].frame.width_mm, 11.5};
     if (i < sheets.size()) {
       words.scale = sheets[i].scale;
       strip = sheets[i].strip;
@@ -98,12 +99,11 @@ std::vector<Page> diagram(const weighing::Result& result, const DiagramOptions& 
 std::string picture_description(const weighing::Result& result) {
   std::vector<int> zones;
   for (const weighing::NotSeen& each : result.not_seen) zones.push_back(each.zone);
-  return fmt::format("{}, surveyed {}. Verdict: {}{}. Not seen, so not known: {}. {}",
-                     result.survey.car.name, result.survey.visit.date.text(),
-                     weighing::sentence(result.verdict),
-                     result.open_up_first ? "; open up first" : "",
-                     zones.empty() ? "no whole zone" : "zones " + number_list(zones),
-                     result.caution);
+  return fmt::format(
+      "{}, surveyed {}. Verdict: {}{}. Not seen, so not known: {}. {}", result.survey.car.name,
+      result.survey.visit.date.text(), weighing::sentence(result.verdict),
+      result.open_up_first ? "; open up first" : "",
+      zones.empty() ? "no whole zone" : "zones " + number_list(zones), result.caution);
 }
 
 }  // namespace tinworm::scene

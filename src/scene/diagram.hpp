@@ -18,7 +18,8 @@ struct DiagramOptions {
   bool private_too = false;  // owner, registration, chassis number and place in the strip
   bool signed_name = false;  // the surveyor's name in the strip
   quantity::Units units = quantity::Units::mm;  // of the scale bar
-  bool circles = false;      // 30 cm round mounts that carry brakes, steering, suspension, belts, towing
+  bool circles =
+      false;  // 30 cm round mounts that carry brakes, steering, suspension, belts, towing
   std::vector<SheetKind> sheets{SheetKind::structure, SheetKind::skin, SheetKind::frame};
 };
 
@@ -27,8 +28,8 @@ struct DiagramOptions {
 std::vector<Page> diagram(const weighing::Result& result, const DiagramOptions& options,
                           const Measure& measure);
 
-// What every file of a picture says of itself in its metadata: car, date, verdict, what was not seen,
-// the caution. Nothing private.
+// What every file of a picture says of itself in its metadata: car, date, verdict, what was not
+// seen, the caution. Nothing private.
 std::string picture_description(const weighing::Result& result);
 
 // The radius within which load-bearing metal counts as near a mount.

@@ -16,8 +16,8 @@ struct DrawnZone {  // one zone in one view
   const weighing::Zone* zone = nullptr;
   std::size_t view = 0;  // index in the sheet's views
   std::vector<Polyline> shape;
-  At centre;             // visually central point
-  double room_mm = 0;    // radius of the largest circle inside
+  At centre;           // visually central point
+  double room_mm = 0;  // radius of the largest circle inside
 };
 
 struct SpotMark {  // one spot in one view

@@ -32,73 +32,83 @@ FreeSpace::FreeSpace(Area whole)
     : whole_(whole),
       columns_(static_cast<int>(std::ceil(whole.width_mm / pitch_mm_)) + 1),
       rows_(static_cast<int>(std::ceil(whole.height_mm / pitch_mm_)) + 1),
-      drawn_(static_cast<std::size_t>(columns_) * rows_, 0) {}
+      drawn_(static_cast<std::size_t>(columns_) * rows_, nothing) {}
 
-void FreeSpace::cover(const std::vector<Polyline>& shape) {
-  if (shape.empty()) return;
-  for (const Polyline& line : shape) {  // trace every line, so that thin shapes leave a mark
-    const std::size_t count = line.points.size();
-    for (std::size_t i = 0; i + (line.closed ? 0 : 1) < count; ++i) {
-      const At a = line.points[i], b = line.points[(i + 1) % count];
-      const double length = std::hypot(b.x_mm - a.x_mm, b.y_mm - a.y_mm);
-      const int steps = 1 + static_cast<int>(length / pitch_mm_);
+void FreeSpace::mark(At at, Mark mark) {
+  const auto column = std::lround((at.x_mm - whole_.x_mm) / pitch_mm_);
+  const auto row = std::lround((at.y_mm - whole_.y_mm) / pitch_mm_);
+  if (column < 0 || row < 0 || column >= columns_ || row >= rows_) return;
+  Mark& here = drawn_[cell(static_cast<int>(column), static_cast<int>(row))];
+  here = std::max(here, mark);
+}
+
+void FreeSpace::trace(const std::vector<Polyline>& shape) {
+  for (const Polyline& each : shape) {
+    const std::size_t count = each.points.size();
+    for (std::size_t i = 0; i + (each.closed ? 0 : 1) < count; ++i) {
+      const At a = each.points[i], b = each.points[(i + 1) % count];
+      const int steps =
+          1 + static_cast<int>(std::hypot(b.x_mm - a.x_mm, b.y_mm - a.y_mm) / pitch_mm_);
       for (int k = 0; k <= steps; ++k) {
         const double t = static_cast<double>(k) / steps;
-        const double x = std::lerp(a.x_mm, b.x_mm, t), y = std::lerp(a.y_mm, b.y_mm, t);
-        cover(Area{x, y, 0, 0});
+        mark({std::lerp(a.x_mm, b.x_mm, t), std::lerp(a.y_mm, b.y_mm, t)}, line);
       }
     }
   }
+}
+
+void FreeSpace::cover(const std::vector<Polyline>& shape) {
+  if (shape.empty()) return;
+  trace(shape);  // so that thin shapes leave a mark
   const Area extent = bounds(shape);
   for (int row = 0; row < rows_; ++row) {
     const double y = whole_.y_mm + row * pitch_mm_;
     if (y < extent.y_mm || y > extent.bottom()) continue;
     for (int column = 0; column < columns_; ++column) {
       const double x = whole_.x_mm + column * pitch_mm_;
-      if (x < extent.x_mm || x > extent.right() || drawn_[cell(column, row)]) continue;
-      if (inside(shape, {x, y})) drawn_[cell(column, row)] = 1;
+      if (x < extent.x_mm || x > extent.right()) continue;
+      if (inside(shape, {x, y})) mark({x, y}, zone);
     }
   }
 }
 
-void FreeSpace::cover(const Area& area) {
-  const auto index = [&](double mm, double start, int most) {
-    return std::clamp(static_cast<int>(std::lround((mm - start) / pitch_mm_)), 0, most - 1);
-  };
-  for (int row = index(area.y_mm, whole_.y_mm, rows_);
-       row <= index(area.bottom(), whole_.y_mm, rows_); ++row) {
-    for (int column = index(area.x_mm, whole_.x_mm, columns_);
-         column <= index(area.right(), whole_.x_mm, columns_); ++column) {
-      drawn_[cell(column, row)] = 1;
-    }
-  }
+void FreeSpace::write(const Area& area) {
+  words_.push_back(area);
 }
 
-void FreeSpace::write(const Area& area) { words_.push_back(area); }
+void FreeSpace::lead(At from, At to) {
+  leaders_.emplace_back(from, to);
+}
 
-void FreeSpace::lead(At from, At to) { leaders_.emplace_back(from, to); }
-
-bool FreeSpace::drawn(const Area& area) const {
+FreeSpace::Mark FreeSpace::drawn(const Area& area) const {
   const auto low = [](double mm) { return static_cast<int>(std::floor(mm / pitch_mm_)); };
   const auto high = [](double mm) { return static_cast<int>(std::ceil(mm / pitch_mm_)); };
   const int top = std::max(0, low(area.y_mm - whole_.y_mm));
   const int left = std::max(0, low(area.x_mm - whole_.x_mm));
-  for (int row = top; row <= std::min(rows_ - 1, high(area.bottom() - whole_.y_mm)); ++row) {
-    for (int column = left; column <= std::min(columns_ - 1, high(area.right() - whole_.x_mm));
-         ++column) {
-      if (drawn_[cell(column, row)]) return true;
+  const int bottom = std::min(rows_ - 1, high(area.bottom() - whole_.y_mm));
+  const int right = std::min(columns_ - 1, high(area.right() - whole_.x_mm));
+  Mark heaviest = nothing;
+  for (int row = top; row <= bottom; ++row) {
+    for (int column = left; column <= right; ++column) {
+      heaviest = std::max(heaviest, drawn_[cell(column, row)]);
+      if (heaviest == zone) return zone;
     }
   }
-  return false;
+  return heaviest;
 }
 
 bool FreeSpace::unwritten(const Area& area) const {
-  return within(area) && std::none_of(words_.begin(), words_.end(), [&](const Area& words) {
-           return words.overlaps(area);
-         });
+  return within(area) && std::none_of(words_.begin(), words_.end(),
+                                      [&](const Area& words) { return words.overlaps(area); });
 }
 
-bool FreeSpace::blank(const Area& area) const { return unwritten(area) && !drawn(area); }
+bool FreeSpace::blank(const Area& area) const {
+  return within(area) && drawn(area) == nothing && unwritten(area);
+}
+
+bool FreeSpace::uncovered(const Area& area) const {
+  return within(area) && drawn(area) != zone && unwritten(area);
+}
 
 int FreeSpace::crossings(At from, At to, const Area& own_words) const {
   int count = 0;

@@ -12,13 +12,14 @@ class FreeSpace {
  public:
   explicit FreeSpace(Area whole);
 
-  void cover(const std::vector<Polyline>& shape);  // the car: closed lines filled, open ones traced
-  void cover(const Area& area);                    // as drawing: not to be written on from outside
+  void trace(const std::vector<Polyline>& shape);  // line work
+  void cover(const std::vector<Polyline>& shape);  // a zone or a spot, with all that it encloses
   void write(const Area& area);                    // words: nothing may lie on them
   void lead(At from, At to);                       // a leader
 
   bool within(const Area& area) const { return whole_.contains(area); }
   bool blank(const Area& area) const;      // within the whole; neither drawn nor written on
+  bool uncovered(const Area& area) const;  // the same, but line work may run there
   bool unwritten(const Area& area) const;  // within the whole; no words there
   // How many leaders a new one would cross; words in the way count as `never`.
   int crossings(At from, At to, const Area& own_words) const;
@@ -27,19 +28,21 @@ class FreeSpace {
   static constexpr int never = 1000;
 
  private:
-  bool drawn(const Area& area) const;
+  enum Mark : char { nothing, line, zone };
+  Mark drawn(const Area& area) const;  // the heaviest mark in it
+  void mark(At at, Mark mark);
   std::size_t cell(int column, int row) const { return std::size_t(row) * columns_ + column; }
 
   static constexpr double pitch_mm_ = 0.5;
   Area whole_;
   int columns_, rows_;
-  std::vector<char> drawn_;
+  std::vector<Mark> drawn_;
   std::vector<Area> words_;
   std::vector<std::pair<At, At>> leaders_;
 };
 
-bool crosses(At a, At b, At c, At d);             // two segments
-bool crosses(At a, At b, const Area& area);       // a segment and an area's inside
-At nearest_on(const Area& area, At at);           // of its edge and inside
+bool crosses(At a, At b, At c, At d);        // two segments
+bool crosses(At a, At b, const Area& area);  // a segment and an area's inside
+At nearest_on(const Area& area, At at);      // of its edge and inside
 
 }  // namespace tinworm::scene

@@ -14,7 +14,9 @@ using weighing::Step;
 
 const Area whole{0, 0, swatch_width_mm, swatch_height_mm};
 
-Item edge(Stroke stroke) { return Shape{{polyline(whole)}, {}, stroke}; }
+Item edge(Stroke stroke) {
+  return Shape{{polyline(whole)}, {}, stroke};
+}
 
 const Stroke thin_edge{ink, 0.4, {}};
 
@@ -35,7 +37,8 @@ LegendEntry step_entry(Step step, bool zone, bool spot) {
 
 LegendEntry line_entry(std::string words, std::string meaning, Stroke stroke) {
   const double y = swatch_height_mm / 2;
-  return {std::move(words), std::move(meaning),
+  return {std::move(words),
+          std::move(meaning),
           {Shape{{segment({0, y}, {swatch_width_mm, y})}, {}, std::move(stroke)}}};
 }
 
@@ -44,16 +47,17 @@ LegendEntry repair_entry(RepairEdge kind, std::string meaning) {
 }
 
 LegendEntry part_entry() {
-  Clipped rows{{polyline(whole)}, strokes(Texture::wide_diagonals, whole, not_seen_mark)};
+  Clipped rows{{polyline(whole)},
+               strokes(Texture::wide_diagonals, {polyline(whole)}, not_seen_mark)};
   for (Shape& each : rows.within) each.stroke->width_pt = 0.7;
-  return {"seen in part", "the rest of the zone is not known", {rows, edge(thin_edge)}};
+  return {"seen in part", "the rest is not known", {rows, edge(thin_edge)}};
 }
 
 LegendEntry station_entry() {
   const At at = whole.middle();
   constexpr double half = 0.8;
-  return {"measured",
-          "nothing found at this place",
+  return {"cross",
+          "measured, nothing found",
           {Shape{{segment({at.x_mm - half, at.y_mm - half}, {at.x_mm + half, at.y_mm + half}),
                   segment({at.x_mm - half, at.y_mm + half}, {at.x_mm + half, at.y_mm - half})},
                  {},
@@ -61,14 +65,14 @@ LegendEntry station_entry() {
 }
 
 LegendEntry unknown_place_entry() {
-  Shape mark{{circle(whole.middle(), 1.4)}, {}, Stroke{ink, 0.6, {0.7, 0.5}}};
-  return {"dashed spot", "its place in the zone was not recorded in full", {mark}};
+  Shape mark{{circle(whole.middle(), 1.3)}, {}, Stroke{ink, 0.6, {0.7, 0.5}}};
+  return {"dashed spot", "place not fully recorded", {mark}};
 }
 
 LegendEntry rank_entry(const Used& used) {
-  std::string meaning = "the worst places in order, 1 the worst";
-  if (used.unranked) meaning += "; spots without a ring come after them";
-  return {"ring", meaning, {Shape{{circle(whole.middle(), 1.6)}, paper, Stroke{ink, 0.6, {}}}}};
+  std::string meaning = "order of the places, 1 the worst";
+  if (used.unranked) meaning += "; spots without a ring come after";
+  return {"ring", meaning, {Shape{{circle(whole.middle(), 1.5)}, paper, Stroke{ink, 0.6, {}}}}};
 }
 
 LegendEntry not_fitted_entry() {
@@ -77,12 +81,12 @@ LegendEntry not_fitted_entry() {
                segment({a.right(), a.y_mm}, {a.x_mm, a.bottom()})},
               {},
               Stroke{faint_ink, 0.4, {}}};
-  return {"not fitted", "this car lacks the part", {cross, edge(thin_edge)}};
+  return {"not fitted", "not on this car", {cross, edge(thin_edge)}};
 }
 
 LegendEntry looked_entry() {
   return {"dashed tint",
-          "judged by looking alone, nothing measured or felt",
+          "judged by eye alone",
           {Shape{{polyline(whole)}, pale(Step::thin), {}},
            Clipped{{polyline(whole)},
                    {Shape{{polyline(whole)}, {}, Stroke{marking(Step::thin), 2.6, {1.3, 1.0}}}}},
@@ -109,23 +113,24 @@ std::vector<LegendEntry> legend_of(const Used& used) {
     entries.push_back(repair_entry(RepairEdge::stitches, "can be relied on"));
   }
   if (used.repair_not_known) {
-    entries.push_back(repair_entry(RepairEdge::dash_and_dot, "not known whether to rely on it"));
+    entries.push_back(repair_entry(RepairEdge::dash_and_dot, "not known if it can be relied on"));
   }
   if (used.repair_not_relied) {
     entries.push_back(repair_entry(RepairEdge::wave, "can\u2019t be relied on"));
   }
   if (used.circles) {
-    entries.push_back(line_entry("circle", "30 cm round what carries brakes, steering, suspension, belts or towing",
-                                 Stroke{repair_ink, 0.4, {1.6, 1.1}}));
+    entries.push_back(line_entry(
+        "circle", "30 cm round what carries brakes, steering, suspension, belts or towing",
+        Stroke{repair_ink, 0.4, {1.6, 1.1}}));
   }
   if (used.roles.contains(body::Role::main)) {
-    entries.push_back(line_entry("main", "structure that carries the car", Stroke{ink, 0.85, {}}));
+    entries.push_back(line_entry("main", "carries the car", Stroke{ink, 0.85, {}}));
   }
   if (used.roles.contains(body::Role::local)) {
-    entries.push_back(line_entry("local", "structure that stiffens or shares", Stroke{ink, 0.5, {}}));
+    entries.push_back(line_entry("local", "stiffens or shares", Stroke{ink, 0.5, {}}));
   }
   if (used.roles.contains(body::Role::skin)) {
-    entries.push_back(line_entry("skin", "looks and keeps water out", Stroke{soft_ink, 0.3, {}}));
+    entries.push_back(line_entry("skin", "hangs on, keeps water out", Stroke{soft_ink, 0.3, {}}));
   }
   return entries;
 }

@@ -9,12 +9,12 @@
 namespace tinworm::scene {
 
 struct LegendEntry {
-  std::string words;       // bold part: "thin"
-  std::string meaning;     // "past the limit for metal that carries"
-  std::vector<Item> swatch;  // within 9 x 4 mm, from (0, 0)
+  std::string words;         // bold part: "thin"
+  std::string meaning;       // "past the limit for metal that carries"
+  std::vector<Item> swatch;  // within 9 x 3.4 mm, from (0, 0)
 };
 
-constexpr double swatch_width_mm = 9, swatch_height_mm = 4;
+constexpr double swatch_width_mm = 9, swatch_height_mm = 3.4;
 
 std::vector<LegendEntry> legend_of(const Used& used);
 

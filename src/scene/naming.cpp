@@ -12,35 +12,52 @@ using weighing::Step;
 
 std::string_view step_name(Step step) {
   switch (step) {
-    case Step::not_seen: return "not seen";
-    case Step::sound: return "sound";
-    case Step::film: return "film";
-    case Step::pitted: return "pitted";
-    case Step::thin: return "thin";
-    case Step::weak: return "weak";
-    case Step::holed: return "holed";
+    case Step::not_seen:
+      return "not seen";
+    case Step::sound:
+      return "sound";
+    case Step::film:
+      return "film";
+    case Step::pitted:
+      return "pitted";
+    case Step::thin:
+      return "thin";
+    case Step::weak:
+      return "weak";
+    case Step::holed:
+      return "holed";
   }
   return "";
 }
 
 std::string_view step_meaning(Step step) {
   switch (step) {
-    case Step::not_seen: return "not known, never taken for sound";
-    case Step::sound: return "nothing found where looked";
-    case Step::film: return "rust, the metal still whole";
-    case Step::pitted: return "some metal lost, within the limit";
-    case Step::thin: return "past the limit for metal that carries";
-    case Step::weak: return "most of the metal gone, or it gives";
-    case Step::holed: return "through, or breaks under the hand";
+    case Step::not_seen:
+      return "never taken for sound";
+    case Step::sound:
+      return "nothing found where looked";
+    case Step::film:
+      return "rust, metal still whole";
+    case Step::pitted:
+      return "metal lost, within the limit";
+    case Step::thin:
+      return "past the limit for structure";
+    case Step::weak:
+      return "half gone or more, or gives";
+    case Step::holed:
+      return "through, or breaks by hand";
   }
   return "";
 }
 
 std::string_view side_name(body::Side side) {
   switch (side) {
-    case body::Side::left: return "left";
-    case body::Side::right: return "right";
-    case body::Side::centre: return "";
+    case body::Side::left:
+      return "left";
+    case body::Side::right:
+      return "right";
+    case body::Side::centre:
+      return "";
   }
   return "";
 }
@@ -58,23 +75,27 @@ std::string step_words(const weighing::Spot& spot) {
 }
 
 std::string metal_words(const weighing::Spot& spot) {
-  if (spot.step == Step::holed) return "";
+  if (spot.step == Step::holed) return std::string(evidence_words(spot.evidence));
   const auto percent = [](double share) { return static_cast<int>(std::lround(100 * share)); };
   const weighing::Span& metal = spot.metal.weighed;
   if (spot.metal.kind == weighing::SpanKind::interval) {
-    return fmt::format("{} % of the metal left ({} to {})", percent(metal.value),
+    return fmt::format("{} % of the metal left ({} to {}), measured", percent(metal.value),
                        percent(metal.low), percent(metal.high));
   }
-  return fmt::format("judged {} to {} % of the metal left", percent(metal.low),
-                     percent(metal.high));
+  return fmt::format("{} to {} % of the metal left, {}", percent(metal.low), percent(metal.high),
+                     evidence_words(spot.evidence));
 }
 
 std::string_view evidence_words(Evidence evidence) {
   switch (evidence) {
-    case Evidence::not_seen: return "not seen";
-    case Evidence::looked: return "only looked at";
-    case Evidence::felt: return "judged by hand";
-    case Evidence::measured: return "measured";
+    case Evidence::not_seen:
+      return "not seen";
+    case Evidence::looked:
+      return "judged by eye";
+    case Evidence::felt:
+      return "judged by hand";
+    case Evidence::measured:
+      return "measured";
   }
   return "";
 }

@@ -15,9 +15,9 @@ std::string_view side_name(body::Side side);         // "left", "right"; empty f
 std::string zone_name(const weighing::Zone& zone);
 // "thin"; "film to thin" where the step is a span and it was only looked at
 std::string step_words(const weighing::Spot& spot);
-// "80 % of the metal left (72 to 88)"; empty where it says nothing: a hole, or no figure
+// "80 % of the metal left (72 to 88), measured"; of a hole only how it is known
 std::string metal_words(const weighing::Spot& spot);
-// "measured", "judged by hand", "only looked at"
+// "measured", "judged by hand", "judged by eye"
 std::string_view evidence_words(weighing::Evidence evidence);
 // "51–54, 61": in order, each once, runs of three or more as ranges
 std::string number_list(std::vector<int> numbers);

@@ -22,8 +22,7 @@ Polyline polyline(const Area& area) {
           true};
 }
 
-Polyline circle(At centre, double radius_mm) {
-  constexpr int corners = 48;
+Polyline circle(At centre, double radius_mm, int corners) {
   Polyline line{{}, true};
   for (int i = 0; i < corners; ++i) {
     const double angle = 2 * std::numbers::pi * i / corners;
@@ -33,7 +32,9 @@ Polyline circle(At centre, double radius_mm) {
   return line;
 }
 
-Polyline segment(At from, At to) { return {{from, to}, false}; }
+Polyline segment(At from, At to) {
+  return {{from, to}, false};
+}
 
 bool inside(const std::vector<Polyline>& shape, At at) {
   bool in = false;

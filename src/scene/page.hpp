@@ -93,8 +93,8 @@ struct Text {  // one line
   Area area;  // what it covers, from the measure that placed it
 };
 
-struct Photo {    // a JPEG, upright and of the size it shall have in the file
-  Area area;      // stretched to it
+struct Photo {  // a JPEG, upright and of the size it shall have in the file
+  Area area;    // stretched to it
   std::string jpeg;
   int width_px = 0, height_px = 0;
 };
@@ -146,7 +146,7 @@ struct Extent {  // of a run of text
 using Measure = std::function<Extent(std::string_view text, Font font, double size_pt)>;
 
 Polyline polyline(const Area& area);
-Polyline circle(At centre, double radius_mm);  // 48 corners: off by 0.2 % of the radius
+Polyline circle(At centre, double radius_mm, int corners = 48);  // 48: off by 0.2 % of the radius
 Polyline segment(At from, At to);
 bool inside(const std::vector<Polyline>& shape, At at);  // even-odd, closed lines only
 Area bounds(const std::vector<Polyline>& shape);         // of at least one point

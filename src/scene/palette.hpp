@@ -9,10 +9,10 @@
 
 namespace tinworm::scene {
 
-Colour strong(weighing::Step step);  // of a spot
-Colour pale(weighing::Step step);    // of a whole zone
-Colour marking(weighing::Step step); // of the texture on a pale zone: the same hue, darker
-                                     // than the tint by a contrast of 2 or more
+Colour strong(weighing::Step step);   // of a spot
+Colour pale(weighing::Step step);     // of a whole zone
+Colour marking(weighing::Step step);  // of the texture on a pale zone: the same hue, darker
+                                      // than the tint by a contrast of 1.7 or more
 
 inline constexpr Colour paper = white;
 extern const Colour ink;            // outlines and words

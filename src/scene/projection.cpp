@@ -4,9 +4,13 @@ namespace tinworm::scene {
 
 using body::View;
 
-double sign_of_u(View view) { return view == View::right || view == View::front ? -1 : 1; }
+double sign_of_u(View view) {
+  return view == View::right || view == View::front ? -1 : 1;
+}
 
-double sign_of_v(View view) { return view == View::underneath || view == View::frame ? 1 : -1; }
+double sign_of_v(View view) {
+  return view == View::underneath || view == View::frame ? 1 : -1;
+}
 
 At Projection::paper(geometry::Point body) const {
   return {origin.x_mm + sign_of_u(view) * scale * body.u,
@@ -33,13 +37,20 @@ std::vector<Polyline> on_paper(const geometry::Outline& outline, const Projectio
 
 std::string_view view_name(View view) {
   switch (view) {
-    case View::left: return "Left side";
-    case View::right: return "Right side";
-    case View::top: return "Top";
-    case View::underneath: return "Underneath";
-    case View::front: return "Front";
-    case View::rear: return "Rear";
-    case View::frame: return "Frame";
+    case View::left:
+      return "Left side";
+    case View::right:
+      return "Right side";
+    case View::top:
+      return "Top";
+    case View::underneath:
+      return "Underneath";
+    case View::front:
+      return "Front";
+    case View::rear:
+      return "Rear";
+    case View::frame:
+      return "Frame";
   }
   return "";
 }
@@ -47,12 +58,17 @@ std::string_view view_name(View view) {
 std::string_view view_note(View view) {
   switch (view) {
     case View::left:
-    case View::right: return "";
-    case View::top: return "from above, the car\u2019s left at the bottom";
+    case View::right:
+      return "";
+    case View::top:
+      return "from above, the car\u2019s left at the bottom";
     case View::underneath:
-    case View::frame: return "from below, the car\u2019s left at the top";
-    case View::front: return "from ahead";
-    case View::rear: return "from behind";
+    case View::frame:
+      return "from below, the car\u2019s left at the top";
+    case View::front:
+      return "from ahead";
+    case View::rear:
+      return "from behind";
   }
   return "";
 }

@@ -41,8 +41,8 @@ Shape stitches(const std::vector<Polyline>& shape) {
   for (const Polyline& line : shape) {
     for (const Step& step : paced(line, apart_mm)) {
       const double x = -step.along_y * half_mm, y = step.along_x * half_mm;
-      shown.lines.push_back(segment({step.at.x_mm - x, step.at.y_mm - y},
-                                    {step.at.x_mm + x, step.at.y_mm + y}));
+      shown.lines.push_back(
+          segment({step.at.x_mm - x, step.at.y_mm - y}, {step.at.x_mm + x, step.at.y_mm + y}));
     }
   }
   return shown;
@@ -71,7 +71,7 @@ Shape wave(const std::vector<Polyline>& shape) {
 RepairEdge repair_edge_of(const weighing::Zone& zone) {
   RepairEdge edge = RepairEdge::none;
   for (const weighing::Repair& repair : zone.repairs) {
-    const RepairEdge own = !repair.reliable  ? RepairEdge::dash_and_dot
+    const RepairEdge own = !repair.reliable   ? RepairEdge::dash_and_dot
                            : *repair.reliable ? RepairEdge::stitches
                                               : RepairEdge::wave;
     edge = std::max(edge, own);
@@ -85,11 +85,14 @@ Item repair_edge(RepairEdge edge, const std::vector<Polyline>& shape) {
     if (line.closed) closed.push_back(line);
   }
   switch (edge) {
-    case RepairEdge::none: return Shape{};
-    case RepairEdge::stitches: return Clipped{closed, {stitches(closed)}};
+    case RepairEdge::none:
+      return Shape{};
+    case RepairEdge::stitches:
+      return Clipped{closed, {stitches(closed)}};
     case RepairEdge::dash_and_dot:
       return Clipped{closed, {Shape{closed, {}, Stroke{repair_ink, 2.4, {1.8, 0.7, 0.5, 0.7}}}}};
-    case RepairEdge::wave: return Clipped{closed, {wave(closed)}};
+    case RepairEdge::wave:
+      return Clipped{closed, {wave(closed)}};
   }
   return Shape{};
 }

@@ -43,7 +43,9 @@ std::string_view without_end_spaces(std::string_view text) {
 
 }  // namespace
 
-double line_height_mm(const Style& style) { return style.size_pt * style.leading * mm_per_pt; }
+double line_height_mm(const Style& style) {
+  return style.size_pt * style.leading * mm_per_pt;
+}
 
 std::size_t whole_characters(std::string_view text, std::size_t bytes) {
   bytes = std::min(bytes, text.size());
@@ -92,10 +94,14 @@ Text set(std::string_view text, const Style& style, At baseline, Align align,
   const double left = align == Align::left     ? baseline.x_mm
                       : align == Align::centre ? baseline.x_mm - extent.width_mm / 2
                                                : baseline.x_mm - extent.width_mm;
-  return {std::string(text), style.font,  style.size_pt,
-          baseline,          align,       style.colour,
-          style.says,        {left, baseline.y_mm - extent.ascent_mm, extent.width_mm,
-                              extent.height_mm()}};
+  return {std::string(text),
+          style.font,
+          style.size_pt,
+          baseline,
+          align,
+          style.colour,
+          style.says,
+          {left, baseline.y_mm - extent.ascent_mm, extent.width_mm, extent.height_mm()}};
 }
 
 double set_block(Layer& layer, std::string_view text, const Style& style, At top_left,

@@ -19,8 +19,8 @@ struct Style {
 
 double line_height_mm(const Style& style);
 
-// Lines no wider than `width_mm`, broken at spaces and hyphens; a single word that is too long is broken
-// where it must be. Never empty unless `text` is.
+// Lines no wider than `width_mm`, broken at spaces and hyphens; a single word that is too long is
+// broken where it must be. Never empty unless `text` is.
 std::vector<std::string> wrap(std::string_view text, const Style& style, double width_mm,
                               const Measure& measure);
 
@@ -28,7 +28,8 @@ std::vector<std::string> wrap(std::string_view text, const Style& style, double 
 std::string cut(std::string_view text, const Style& style, double width_mm, const Measure& measure);
 
 // One run of text with the area it covers.
-Text set(std::string_view text, const Style& style, At baseline, Align align, const Measure& measure);
+Text set(std::string_view text, const Style& style, At baseline, Align align,
+         const Measure& measure);
 
 // At most `most` lines of `text`, the last one cut if there is more, from `top_left` down. Returns
 // the height used.

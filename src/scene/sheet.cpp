@@ -13,8 +13,8 @@ namespace {
 using body::View;
 using geometry::Rect;
 
-constexpr double strip_mm = 12, gap_mm = 3, between_mm = 9;
-constexpr double caption_mm = 6, foot_mm = 3.5;  // above and below each view
+constexpr double strip_mm = 11.5, gap_mm = 3, between_mm = 9;
+constexpr double caption_mm = 5.5, foot_mm = 3.2;  // above and below each view
 constexpr double column_least_mm = 48, column_most_mm = 64;
 
 struct Row {
@@ -27,7 +27,8 @@ std::vector<Row> rows_of(SheetKind kind) {
       return {{View::left, View::front}, {View::underneath, {}}, {View::right, View::rear}};
     case SheetKind::skin:
       return {{View::left, View::front}, {View::top, {}}, {View::right, View::rear}};
-    case SheetKind::frame: return {{View::frame, {}}};
+    case SheetKind::frame:
+      return {{View::frame, {}}};
   }
   return {};
 }
@@ -87,8 +88,9 @@ void add_view(Sheet& sheet, View view, const Rect& extent, At top_left) {
   const double scale = 1.0 / sheet.scale;
   const Area area{top_left.x_mm, top_left.y_mm, extent.u.length() * scale,
                   extent.v.length() * scale};
-  sheet.views.push_back({place(view, extent, scale, top_left), area,
-                         {top_left.x_mm, top_left.y_mm - caption_mm + 2.8}});
+  sheet.views.push_back({place(view, extent, scale, top_left),
+                         area,
+                         {top_left.x_mm, top_left.y_mm - caption_mm + 3.2}});
 }
 
 // One page with these rows, or none if they don't fit at that scale.
@@ -150,9 +152,12 @@ std::vector<std::vector<std::vector<Row>>> spreads(const std::vector<Row>& rows)
 
 PaperSize size_of(Paper paper) {
   switch (paper) {
-    case Paper::a4: return {297, 210};
-    case Paper::a3: return {420, 297};
-    case Paper::letter: return {279.4, 215.9};
+    case Paper::a4:
+      return {297, 210};
+    case Paper::a3:
+      return {420, 297};
+    case Paper::letter:
+      return {279.4, 215.9};
   }
   return {297, 210};
 }
@@ -164,9 +169,12 @@ Area frame_of(Paper paper) {
 
 std::string_view name_of(SheetKind kind) {
   switch (kind) {
-    case SheetKind::structure: return "Structure, the skin off";
-    case SheetKind::skin: return "Skin";
-    case SheetKind::frame: return "Frame";
+    case SheetKind::structure:
+      return "Structure, the skin off";
+    case SheetKind::skin:
+      return "Skin";
+    case SheetKind::frame:
+      return "Frame";
   }
   return "";
 }

@@ -24,8 +24,8 @@ std::string_view name_of(SheetKind kind);  // "Structure, with the skin off"
 
 struct PlacedView {
   Projection projection;
-  Area area;      // what the view's drawing covers
-  At caption;     // baseline of its name, left
+  Area area;   // what the view's drawing covers
+  At caption;  // baseline of its name, left
 };
 
 struct Sheet {

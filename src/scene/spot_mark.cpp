@@ -13,14 +13,18 @@ namespace tinworm::scene {
 namespace {
 
 using body::Axis;
+using body::View;
 
 constexpr double least_mm = 2;
 
 std::optional<double> coordinate(const survey::Position& at, Axis axis) {
   switch (axis) {
-    case Axis::along: return at.x_mm;
-    case Axis::across: return at.y_mm;
-    case Axis::up: return at.z_mm;
+    case Axis::along:
+      return at.x_mm;
+    case Axis::across:
+      return at.y_mm;
+    case Axis::up:
+      return at.z_mm;
   }
   return std::nullopt;
 }
@@ -69,7 +73,9 @@ Polyline patch(At at, double width_mm, double height_mm) {
   Polyline line{{}, true};
   for (int i = 0; i < corners; ++i) {
     const double angle = 2 * std::numbers::pi * i / corners;
-    const auto reach = [](double share) { return std::copysign(std::pow(std::abs(share), 0.6), share); };
+    const auto reach = [](double share) {
+      return std::copysign(std::pow(std::abs(share), 0.6), share);
+    };
     line.points.push_back({at.x_mm + width_mm / 2 * reach(std::cos(angle)),
                            at.y_mm + height_mm / 2 * reach(std::sin(angle))});
   }
@@ -97,9 +103,18 @@ SpotMark mark_of(const Drafting& drafting, const weighing::Spot& spot, const Dra
   }
   const double width = length_along(spot, *drawn.plan, u_axis) * projection.scale;
   const double height = length_along(spot, *drawn.plan, v_axis) * projection.scale;
-  SpotMark mark{&spot, drawn.view, {}, at, u && v, false};
+  // Nor does a side view show on which side of the car a spot of a middle zone lies.
+  const bool side_known = spot.at.y_mm || drawn.plan->side() != body::Side::centre ||
+                          (projection.view != View::left && projection.view != View::right);
+  SpotMark mark{&spot, drawn.view, {}, at, u && v && side_known, false};
   mark.shape = {patch(at, std::max(width, least_mm), std::max(height, least_mm))};
   return mark;
+}
+
+// A spot on the far side of a zone that both side views show.
+bool on_far_side(const weighing::Spot& spot, View view) {
+  return spot.at.y_mm &&
+         ((view == View::left && *spot.at.y_mm > 1) || (view == View::right && *spot.at.y_mm < -1));
 }
 
 void draw_station(Layer& layer, At at) {
@@ -131,8 +146,8 @@ void draw_mark(Drafting& drafting, const SpotMark& mark, const DrawnZone& drawn)
     add(strong_fill(mark.spot->step, mark.shape), {Shape{mark.shape, {}, edge}});
   } else {
     // A wide spot stops at its zone's bounds.
-    Clipped within{drawn.shape, {Shape{mark.shape, {}, halo},
-                                 Shape{mark.shape, strong(mark.spot->step), {}}}};
+    Clipped within{drawn.shape,
+                   {Shape{mark.shape, {}, halo}, Shape{mark.shape, strong(mark.spot->step), {}}}};
     for (Shape& stroke : strong_texture(mark.spot->step, mark.shape)) {
       within.within.push_back(std::move(stroke));
     }
@@ -175,6 +190,8 @@ void draw_spots(Drafting& drafting) {
       const std::size_t first = drafting.spots.size();
       for (const DrawnZone& drawn : drafting.zones) {
         if (zone.number == 0 || drawn.zone->number != zone.number) continue;
+        const View view = drafting.sheet.views[drawn.view].projection.view;
+        if (on_far_side(*spot, view)) continue;
         int& before = unplaced[{zone.number, drawn.view}];
         SpotMark mark = mark_of(drafting, *spot, drawn, before);
         if (!spot->at.known()) ++before;

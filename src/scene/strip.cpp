@@ -18,9 +18,9 @@ const Style second_style{6.5, Font::regular, black, Says::title};
 
 struct Cell {
   std::string label, value, second;
-  double share = 1;       // of the width
+  double share = 1;  // of the width
   bool strong = false;
-  bool bar = false;       // the scale bar stands in it
+  bool bar = false;  // the scale bar stands in it
 };
 
 std::string joined(std::initializer_list<std::string> parts) {
@@ -56,8 +56,8 @@ std::vector<Cell> cells_of(const weighing::Result& result, const DiagramOptions&
   if (words.scale > 0) {
     cells.push_back({"Scale", fmt::format("1:{}", words.scale), "", 52, false, true});
   }
-  cells.push_back({"Survey fingerprint", result.sha256.substr(0, 12), "SHA-256, first 12", 31, false,
-                   false});
+  cells.push_back(
+      {"Survey fingerprint", result.sha256.substr(0, 12), "SHA-256, first 12", 31, false, false});
   return cells;
 }
 
@@ -86,8 +86,8 @@ void draw_strip(Page& page, const Area& strip, const weighing::Result& result,
                 const DiagramOptions& options, const StripWords& words, const Measure& measure) {
   Layer& layer = page.layer("strip");
   layer.items.push_back(Shape{{polyline(page.frame)}, {}, Stroke{ink, 1.4, {}}});
-  layer.items.push_back(
-      Shape{{segment({strip.x_mm, strip.y_mm}, {strip.right(), strip.y_mm})}, {}, Stroke{ink, 0.7, {}}});
+  layer.items.push_back(Shape{
+      {segment({strip.x_mm, strip.y_mm}, {strip.right(), strip.y_mm})}, {}, Stroke{ink, 0.7, {}}});
   const std::vector<Cell> cells = cells_of(result, options, words);
   double shares = 0;
   for (const Cell& cell : cells) shares += cell.share;
@@ -96,8 +96,8 @@ void draw_strip(Page& page, const Area& strip, const weighing::Result& result,
     const Cell& cell = cells[i];
     const Area area{x, strip.y_mm, strip.width_mm * cell.share / shares, strip.height_mm};
     if (i > 0) {
-      layer.items.push_back(Shape{{segment({x, strip.y_mm}, {x, strip.bottom()})}, {},
-                                  Stroke{faint_ink, 0.4, {}}});
+      layer.items.push_back(
+          Shape{{segment({x, strip.y_mm}, {x, strip.bottom()})}, {}, Stroke{faint_ink, 0.4, {}}});
     }
     const double left = x + 1.6, room = area.width_mm - 2.4;
     const auto line = [&](const std::string& text, const Style& style, double down) {
@@ -107,7 +107,7 @@ void draw_strip(Page& page, const Area& strip, const weighing::Result& result,
     };
     line(cell.label, label_style, 3.1);
     line(cell.value, cell.strong ? strong_style : value_style, 6.9);
-    line(cell.second, second_style, 10.3);
+    line(cell.second, second_style, 10.0);
     if (cell.bar) draw_bar(layer, area, words.scale, options.units, measure);
     x = area.right();
   }

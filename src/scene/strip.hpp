@@ -14,8 +14,8 @@ struct StripWords {
   std::string number;  // "1 of 3"
 };
 
-// Car, date, surveyor if signed, verdict, sheet, scale with its bar, page, fingerprint; with private
-// keys the owner, registration, chassis number and place.
+// Car, date, surveyor if signed, verdict, sheet, scale with its bar, page, fingerprint; with
+// private keys the owner, registration, chassis number and place.
 void draw_strip(Page& page, const Area& strip, const weighing::Result& result,
                 const DiagramOptions& options, const StripWords& words, const Measure& measure);
 

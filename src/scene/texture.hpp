@@ -13,7 +13,7 @@ namespace tinworm::scene {
 // diagonals, leaning the other way, for what was not seen.
 enum class Texture { none, sparse_dots, dense_dots, hatch, cross_hatch, rings, wide_diagonals };
 
-struct Weave {  // what a texture is made of
+struct Weave {           // what a texture is made of
   double pitch_mm = 0;   // between rows
   double stroke_mm = 0;  // width of a line, diameter of a dot
 };
@@ -21,8 +21,8 @@ struct Weave {  // what a texture is made of
 Texture texture_of(weighing::Step step);
 Weave weave_of(Texture texture);  // pitch 0.9 mm or more, stroke 0.18 mm or more
 
-// The strokes over `area`, to be clipped by whoever uses them.
-std::vector<Shape> strokes(Texture texture, const Area& area, Colour colour);
+// The strokes that show in `shape`, to be clipped to it by whoever uses them.
+std::vector<Shape> strokes(Texture texture, const std::vector<Polyline>& shape, Colour colour);
 
 // A shape filled with a zone's pale tint and texture, or with a spot's strong colour and texture.
 Item pale_fill(weighing::Step step, const std::vector<Polyline>& shape);
