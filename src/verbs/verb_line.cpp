@@ -17,6 +17,11 @@ std::string before(const std::string& text, char mark) {
   return text.substr(0, text.find(mark));
 }
 
+// Without its dashes, which would make any two short names alike.
+std::string bare(const std::string& name) {
+  return name.substr(std::min(name.find_first_not_of('-'), name.size()));
+}
+
 }  // namespace
 
 VerbLine::VerbLine(std::string verb, std::string purpose, std::string words)
