@@ -145,8 +145,9 @@ class Scanner {
 
   // In SVG's grammar a flag is one character, so that "01 1 1" after it may be packed.
   double flag() {
+    if (at_end()) refuse(pos_, "the path ends before an arc flag", "0 or 1");
     if (peek() != '0' && peek() != '1') {
-      refuse(pos_, fmt::format("{} is no arc flag", at_end() ? "the end" : shown()), "0 or 1");
+      refuse(pos_, fmt::format("{} is no arc flag", shown()), "0 or 1");
     }
     return data_[pos_++] - '0';
   }

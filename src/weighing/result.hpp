@@ -9,6 +9,7 @@
 #include <vector>
 
 #include "body/plan.hpp"
+#include "metal/uncertainty.hpp"
 #include "survey/survey.hpp"
 
 namespace tinworm::weighing {
@@ -29,7 +30,7 @@ enum class Near { no, maybe, within_radius, on_mount };
 
 std::string_view word(Verdict);      // "do-not-drive", "leave-alone": as in JSON
 std::string_view sentence(Verdict);  // "do not drive until repaired": as on paper
-std::string_view word(Step), word(Evidence), word(Near);
+std::string_view word(Step), word(Evidence), word(Near);  // "not-seen": as in JSON
 
 struct Span {  // low <= value <= high
   double low = 0;
@@ -45,14 +46,6 @@ enum class SpanKind {
 enum class BaselineFrom { reference, pair_reference, survey_sheet, plan_sheet, none };
 std::string_view word(SpanKind), word(BaselineFrom);
 
-// One line of an uncertainty budget.
-struct Contribution {
-  std::string what;
-  double standard = 0;                       // in the unit of the quantity itself
-  double sensitivity = 1;                    // of the metal left to it
-  std::optional<double> degrees_of_freedom;  // none: infinite
-};
-
 struct MetalLeft {
   Span shown;    // as measured: the value may be over 1, the low end is not under 0
   Span weighed;  // cut to [0, 1], after hand, tap, probe, pits and coating
@@ -62,7 +55,7 @@ struct MetalLeft {
   std::optional<double> baseline_mm;
   BaselineFrom baseline_from = BaselineFrom::none;
   std::optional<double> pit_left;  // least
-  std::vector<Contribution> budget;
+  std::vector<metal::Component> budget;
   std::optional<double> degrees_of_freedom;  // effective; none: infinite or no interval
   std::vector<std::string> remarks;          // "the hand says worse than the gauge"
 };
@@ -71,12 +64,12 @@ struct Spot {
   int zone = 0;     // 0: an own zone, see `own`
   std::string own;  // key of an own zone
   std::string name;
-  int index = 0;            // in the zone's `found`; repairs that count as spots follow them
-  bool is_repair = false;   // an unreliable repair, standing as a spot
-  bool is_station = false;  // measured, no rust found
-  std::string rust;         // word; empty if none was given
-  Step step = Step::sound, step_low = Step::sound,
-       step_high = Step::sound;  // low: at the upper end of metal left
+  int index = 0;           // in the survey zone's `found`, of a repair in its `repairs`
+  bool is_repair = false;  // a repair that can't be relied on, isn't known, or rusts again
+  bool found = false;      // rust or damage found here; else a station with sound metal
+  std::string rust;        // word; empty if none was given
+  // At the likely metal left, at its low end (never better) and at its high end (never worse).
+  Step step = Step::sound, step_low = Step::sound, step_high = Step::sound;
   Evidence evidence = Evidence::looked;
   Near near = Near::no;
   std::string near_what;  // the nearest mount concerned: "front spring hanger"
@@ -88,9 +81,10 @@ struct Spot {
   double counts = 1;           // w: 1 main or near, 0.5 local, 0 skin
   int rank = 0;                // 1 is worst; 0: nothing found here
   survey::Position at;
-  std::optional<survey::Size> size;  //
+  std::optional<survey::Size> size;
   bool size_assumed = false;
   bool by_measure_or_hand = false;
+  bool too_thick = false;  // readings over one sheet
 };
 
 struct Repair {
@@ -120,9 +114,10 @@ struct Zone {
   std::string inside;  // scoped, not-seen, or empty where there is none
   Evidence evidence = Evidence::not_seen;
   Step step = Step::not_seen, step_low = Step::not_seen, step_high = Step::not_seen;
-  std::string near;  // mount that makes a spot here main, or empty
-  std::optional<MetalLeft>
-      metal;  // none: not seen; shown/weighed are least low, least likely, least high
+  std::string near;       // mount that stands here or within reach, or empty
+  bool on_mount = false;  // it stands here
+  // Least low, least likely and least high of its spots. None: not seen.
+  std::optional<MetalLeft> metal;
   std::optional<double> rusted_share;
   std::optional<int> iso4628_3, astm_d610;
   Span weight;  // D of the worst spot with its ends

@@ -1,0 +1,172 @@
+#include "output/explain.hpp"
+
+#include <fmt/format.h>
+
+#include "output/display_width.hpp"
+#include "output/figures.hpp"
+#include "output/zone_text.hpp"
+
+namespace tinworm::output {
+namespace {
+
+using weighing::MetalLeft;
+
+std::string line(const std::string& text, const TextStyle& style) {
+  return indented(text, style.width, "  ", "    ");
+}
+
+std::string span_text(const weighing::Span& span) {
+  return fmt::format("{:.3f} (low {:.3f}, high {:.3f})", span.value, span.low, span.high);
+}
+
+const char* baseline_text(weighing::BaselineFrom from) {
+  switch (from) {
+    case weighing::BaselineFrom::reference:
+      return "reference readings in the zone";
+    case weighing::BaselineFrom::pair_reference:
+      return "reference readings in its pair";
+    case weighing::BaselineFrom::survey_sheet:
+      return "sheet given in the survey";
+    case weighing::BaselineFrom::plan_sheet:
+      return "sheet of the body plan, assumed";
+    case weighing::BaselineFrom::none:
+      break;
+  }
+  return "no baseline";
+}
+
+std::string freedom_text(std::optional<double> degrees) {
+  return degrees ? fmt::format("{:.1f}", *degrees) : "infinite";
+}
+
+std::string budget(const MetalLeft& metal, const TextStyle& style) {
+  std::string text;
+  for (const metal::Component& part : metal.budget) {
+    text +=
+        line(fmt::format("uncertainty: {}: u = {:.4f}, sensitivity {:.4f}, degrees of freedom {}",
+                         part.what, part.standard, part.sensitivity,
+                         freedom_text(part.degrees_of_freedom)),
+             style);
+  }
+  if (!metal.budget.empty()) {
+    text += line(fmt::format("effective degrees of freedom {} (Welch–Satterthwaite)",
+                             freedom_text(metal.degrees_of_freedom)),
+                 style);
+  }
+  return text;
+}
+
+std::string metal_text(const MetalLeft& metal, const TextStyle& style) {
+  std::string text;
+  if (metal.mean_mm) {
+    text += line(fmt::format("readings: {}, mean {}, least {}", metal.readings,
+                             sheet_text(*metal.mean_mm, style.units),
+                             sheet_text(metal.least_mm.value_or(*metal.mean_mm), style.units)),
+                 style);
+  }
+  if (metal.baseline_mm) {
+    text += line(fmt::format("baseline: {}, {}", sheet_text(*metal.baseline_mm, style.units),
+                             baseline_text(metal.baseline_from)),
+                 style);
+  }
+  text += line(fmt::format("metal left: {}, {}", span_text(metal.shown),
+                           metal.kind == weighing::SpanKind::interval
+                               ? "95 % interval"
+                               : "an envelope by common practice, not an interval"),
+               style);
+  text += budget(metal, style);
+  if (metal.pit_left) {
+    text += line(fmt::format("left under the deepest pit: {:.3f}", *metal.pit_left), style);
+  }
+  text += line("as weighed: " + span_text(metal.weighed), style);
+  for (const std::string& remark : metal.remarks) text += line("note: " + remark, style);
+  return text;
+}
+
+std::string near_text(const weighing::Spot& spot, const TextStyle& style) {
+  switch (spot.near) {
+    case weighing::Near::no:
+      return "";
+    case weighing::Near::maybe:
+      return line("may be near: " + spot.near_what + "; its place was not recorded", style);
+    case weighing::Near::within_radius:
+      return line(fmt::format("near: {}, {} away", spot.near_what,
+                              distance_text(spot.near_mm, style.units)),
+                  style);
+    case weighing::Near::on_mount:
+      break;
+  }
+  return line("on the mount: " + spot.near_what, style);
+}
+
+std::string spot_text(const weighing::Spot& spot, const TextStyle& style) {
+  std::string title = spot.is_repair ? "Repair: " : "";
+  title += spot.name;
+  if (!spot.rust.empty()) title += ", " + spot.rust;
+  if (spot.rank > 0) title += fmt::format(", rank {}", spot.rank);
+  return "\n" + heading(title, style) + "\n" + metal_text(spot.metal, style) +
+         near_text(spot, style) +
+         line(fmt::format("step: {}, {}", step_text(spot.step, spot.step_high, spot.step_low),
+                          evidence_text(spot.evidence)),
+              style) +
+         line(
+             fmt::format("damage {:.3f}; it covers {} of the zone's length; weight {}, counting {}",
+                         spot.damage, percent_text(spot.share_of_length), span_text(spot.weight),
+                         spot.counts),
+             style);
+}
+
+std::string zone_facts(const weighing::Zone& zone, const TextStyle& style) {
+  std::string seen = zone.seen.word ? std::string(word(*zone.seen.word)) : "not named, so not seen";
+  if (!zone.seen.reason.empty()) seen += ": " + zone.seen.reason;
+  std::string text =
+      line(fmt::format("role: {}", body::word(zone.role)), style) + line("seen: " + seen, style);
+  if (!zone.inside.empty()) text += line("inside: " + zone.inside, style);
+  if (zone.metal) text += line("metal left in the zone: " + span_text(zone.metal->shown), style);
+  text += line(fmt::format("step: {}, {}", step_text(zone.step, zone.step_high, zone.step_low),
+                           evidence_text(zone.evidence)),
+               style);
+  if (zone.rusted_share) {
+    std::string rusted = fmt::format("rusted: {:.2f} % of its area", 100 * *zone.rusted_share);
+    if (zone.iso4628_3) rusted += fmt::format(", ISO 4628-3 Ri {}", *zone.iso4628_3);
+    if (zone.astm_d610) rusted += fmt::format(", ASTM D610 grade {}", *zone.astm_d610);
+    text += line(rusted, style);
+  }
+  if (zone.film) {
+    text +=
+        line(fmt::format("film: median {:.0f} um, {:.0f} to {:.0f} um: {}", zone.film->median_um,
+                         zone.film->least_um, zone.film->greatest_um, zone.film->reading),
+             style);
+  }
+  return text + line(fmt::format("weight {}; share of the shell burden {}", span_text(zone.weight),
+                                 percent_text(zone.share)),
+                     style);
+}
+
+std::string burden_text(const char* name, const weighing::Burden& burden, const TextStyle& style) {
+  const std::string value = burden.value ? fmt::format("{:.3f}", *burden.value) : "not known";
+  const std::string why = burden.value ? "" : ": " + burden.why;
+  return line(
+      fmt::format("{} {} (low {:.3f}, high {:.3f}){}", name, value, burden.low, burden.high, why),
+      style);
+}
+
+}  // namespace
+
+std::string explain_zone(const weighing::Result& result, const weighing::Zone& zone,
+                         const TextStyle& style) {
+  std::string text = heading(zone_title(zone), style) + "\n" + zone_facts(zone, style);
+  for (const weighing::Spot& spot : zone.spots) text += spot_text(spot, style);
+  std::string reasons;
+  for (const weighing::Reason& reason : result.reasons) {
+    if (reason.zone != zone.number || reason.own != zone.own) continue;
+    reasons += line(fmt::format("{} [{}: {}]", reason.text, reason.rule, reason.source), style);
+  }
+  if (!reasons.empty()) text += "\n" + heading("In the verdict", style) + "\n" + reasons;
+  return text + "\n" + heading("Burdens of the whole car (0 none, 1 all)", style) + "\n" +
+         burden_text("structure", result.structure, style) +
+         burden_text("skin", result.skin, style) + burden_text("shell", result.shell, style) +
+         "\n" + indented(result.caution, style.width, "", "");
+}
+
+}  // namespace tinworm::output

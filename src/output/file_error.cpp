@@ -1,0 +1,46 @@
+#include "output/file_error.hpp"
+
+#include <cerrno>
+#include <system_error>
+#include <utility>
+
+#include <fmt/format.h>
+
+namespace tinworm::output {
+
+FileError::FileError(std::string path, std::string what, std::string cure)
+    : std::runtime_error(cure.empty() ? fmt::format("{}: {}", path, what)
+                                      : fmt::format("{}: {} ({})", path, what, cure)),
+      path_(std::move(path)),
+      reason_(std::move(what)),
+      cure_(std::move(cure)) {}
+
+std::string reason_of(int error) {
+  switch (error) {
+    case ENOENT:
+      return "no such file";
+    case EACCES:
+    case EPERM:
+      return "permission denied";
+    case ENOSPC:
+      return "the disk is full";
+    case EDQUOT:
+      return "the disk quota is used up";
+    case EFBIG:
+      return "larger than the system lets a file become";
+    case EROFS:
+      return "the disk is read-only";
+    case ENOTDIR:
+      return "a part of the path is a file, not a folder";
+    case EISDIR:
+      return "a folder, not a file";
+    case ENAMETOOLONG:
+      return "the name is too long";
+    case EPIPE:
+      return "whoever was reading has gone away";
+    default:
+      return std::generic_category().message(error);
+  }
+}
+
+}  // namespace tinworm::output

@@ -1,0 +1,249 @@
+#include "output/weigh_json.hpp"
+
+#include <nlohmann/json.hpp>
+
+#include "output/figures.hpp"
+
+namespace tinworm::output {
+namespace {
+
+using nlohmann::ordered_json;
+
+ordered_json number(std::optional<double> value) {
+  return value ? ordered_json(rounded(*value)) : ordered_json();
+}
+
+ordered_json whole(std::optional<int> value) {
+  return value ? ordered_json(*value) : ordered_json();
+}
+
+ordered_json text_or_null(std::string_view text) {
+  return text.empty() ? ordered_json() : ordered_json(text);
+}
+
+// An own zone has its key where others have a number; the whole car has null.
+ordered_json zone_name(int number, const std::string& own) {
+  return number != 0 ? ordered_json(number) : text_or_null(own);
+}
+
+ordered_json span(const weighing::Span& of) {
+  return {{"value", rounded(of.value)}, {"low", rounded(of.low)}, {"high", rounded(of.high)}};
+}
+
+ordered_json span(const std::optional<weighing::Span>& of) {
+  return of ? span(*of) : ordered_json();
+}
+
+ordered_json metal_left(const weighing::MetalLeft& metal) {
+  ordered_json json = span(metal.shown);
+  json["kind"] = word(metal.kind);
+  json["baseline_mm"] = number(metal.baseline_mm);
+  json["baseline_from"] = word(metal.baseline_from);
+  json["weighed"] = span(metal.weighed);
+  json["mean_mm"] = number(metal.mean_mm);
+  json["least_mm"] = number(metal.least_mm);
+  json["readings"] = metal.readings;
+  json["remarks"] = metal.remarks;
+  return json;
+}
+
+ordered_json burden(const weighing::Burden& of) {
+  ordered_json json = {
+      {"value", number(of.value)}, {"low", rounded(of.low)}, {"high", rounded(of.high)}};
+  if (!of.value) json["why"] = of.why;
+  return json;
+}
+
+ordered_json coverage(const weighing::Coverage& of) {
+  return {{"area_share", rounded(of.area_share)}, {"measured_share", rounded(of.measured_share)}};
+}
+
+// `step_low` is the step at the low end of the metal left: the worst it may be.
+template <class Place>
+void add_steps(ordered_json& json, const Place& place) {
+  json["evidence"] = word(place.evidence);
+  json["step"] = word(place.step);
+  json["step_low"] = word(place.step_low);
+  json["step_high"] = word(place.step_high);
+}
+
+ordered_json spot_json(const weighing::Spot& spot) {
+  ordered_json json = {{"spot", spot.name},
+                       {"rank", spot.rank > 0 ? ordered_json(spot.rank) : ordered_json()},
+                       {"rust", text_or_null(spot.rust)}};
+  json["near"] = text_or_null(spot.near_what);
+  json["near_how"] = word(spot.near);
+  json["near_mm"] = spot.near_what.empty() ? ordered_json() : number(spot.near_mm);
+  json["metal_left"] = metal_left(spot.metal);
+  json["pit_left"] = number(spot.metal.pit_left);
+  add_steps(json, spot);
+  json["damage"] = rounded(spot.damage);
+  json["share_of_length"] = rounded(spot.share_of_length);
+  json["weight"] = span(spot.weight);
+  json["found"] = spot.found;
+  json["repair"] = spot.is_repair;
+  return json;
+}
+
+const std::vector<survey::Repair>* repairs_of(const weighing::Result& result,
+                                              const weighing::Zone& zone) {
+  for (const survey::OwnZone& own : result.survey.own) {
+    if (zone.number == 0 && own.key == zone.own) return &own.zone.repairs;
+  }
+  const auto found = result.survey.zones.find(zone.number);
+  return found == result.survey.zones.end() ? nullptr : &found->second.repairs;
+}
+
+ordered_json repairs_json(const weighing::Result& result, const weighing::Zone& zone) {
+  ordered_json json = ordered_json::array();
+  const std::vector<survey::Repair>* recorded = repairs_of(result, zone);  // in the same order
+  for (std::size_t i = 0; i < zone.repairs.size(); ++i) {
+    const weighing::Repair& repair = zone.repairs[i];
+    const bool known = recorded != nullptr && i < recorded->size();
+    json.push_back({{"kind", known ? ordered_json(word((*recorded)[i].kind)) : ordered_json()},
+                    {"reliable", repair.reliable ? ordered_json(*repair.reliable) : ordered_json()},
+                    {"text", repair.text},
+                    {"why", repair.why}});
+  }
+  return json;
+}
+
+ordered_json film(const std::optional<weighing::Film>& of) {
+  if (!of) return {};
+  return {{"median_um", rounded(of->median_um)},
+          {"least_um", rounded(of->least_um)},
+          {"greatest_um", rounded(of->greatest_um)},
+          {"reading", of->reading}};
+}
+
+std::string why_no_metal(const weighing::Zone& zone) {
+  if (!zone.fitted) return "not fitted";
+  return zone.seen.reason.empty() ? "not seen" : "not seen: " + zone.seen.reason;
+}
+
+ordered_json zone_json(const weighing::Result& result, const weighing::Zone& zone) {
+  ordered_json json = {{"zone", zone_name(zone.number, zone.own)},
+                       {"name", zone.name},
+                       {"side", body::word(zone.side)},
+                       {"role", body::word(zone.role)},
+                       {"seen", zone.seen.word ? word(*zone.seen.word) : "not-seen"},
+                       {"seen_share", rounded(zone.seen_share)},
+                       {"inside", text_or_null(zone.inside)}};
+  add_steps(json, zone);
+  json["near"] = text_or_null(zone.near);
+  json["metal_left"] = zone.metal ? metal_left(*zone.metal) : ordered_json();
+  if (!zone.metal) json["why"] = why_no_metal(zone);
+  json["rusted_share"] = number(zone.rusted_share);
+  json["iso4628_3"] = whole(zone.iso4628_3);
+  json["astm_d610"] = whole(zone.astm_d610);
+  json["damage"] = number(zone.damage);
+  json["weight"] = span(zone.weight);
+  json["share"] = rounded(zone.share);
+  json["film"] = film(zone.film);
+  json["spots"] = ordered_json::array();
+  for (const weighing::Spot& spot : zone.spots) json["spots"].push_back(spot_json(spot));
+  json["repairs"] = repairs_json(result, zone);
+  return json;
+}
+
+ordered_json verdict(const weighing::Result& result) {
+  ordered_json reasons = ordered_json::array();
+  for (const weighing::Reason& reason : result.reasons) {
+    reasons.push_back({{"zone", zone_name(reason.zone, reason.own)},
+                       {"spot", text_or_null(reason.spot)},
+                       {"text", reason.text},
+                       {"rule", reason.rule},
+                       {"source", reason.source}});
+  }
+  return {{"word", word(result.verdict)},
+          {"could_be", word(result.could_be)},
+          {"open_up_first", result.open_up_first},
+          {"reasons", reasons}};
+}
+
+ordered_json boxes(const weighing::Result& result) {
+  ordered_json json = ordered_json::array();
+  for (const weighing::BoxResult& box : result.boxes) {
+    json.push_back({{"name", box.name},
+                    {"twist_kept", span(box.twist_kept)},
+                    {"bending_kept", span(box.bending_kept)},
+                    {"withheld", text_or_null(box.withheld)}});
+  }
+  return json;
+}
+
+ordered_json open_up(const weighing::Result& result) {
+  ordered_json json = ordered_json::array();
+  for (const weighing::OpenUp& open : result.open_up) {
+    json.push_back({{"zone", zone_name(open.zone, open.own)},
+                    {"why", open.why},
+                    {"could_become", word(open.could_become)},
+                    {"rule", open.rule}});
+  }
+  return json;
+}
+
+ordered_json not_seen(const weighing::Result& result) {
+  ordered_json json = ordered_json::array();
+  for (const weighing::NotSeen& zone : result.not_seen) {
+    json.push_back({{"zone", zone.zone}, {"why", zone.why}});
+  }
+  return json;
+}
+
+ordered_json also(const survey::Survey& survey) {
+  ordered_json json = ordered_json::array();
+  for (const survey::Also& item : survey.also) {
+    ordered_json when;
+    if (item.when) {
+      const auto* moment = std::get_if<survey::When>(&*item.when);
+      when = moment != nullptr ? std::string(word(*moment))
+                               : std::get<survey::PartialDate>(*item.when).text();
+    }
+    json.push_back({{"what", item.what},
+                    {"code", text_or_null(item.code)},
+                    {"say", text_or_null(item.say)},
+                    {"when", when}});
+  }
+  return json;
+}
+
+}  // namespace
+
+nlohmann::ordered_json weigh_json(const weighing::Result& result) {
+  const survey::Car& car = result.survey.car;
+  ordered_json json = {{"tinworm", TINWORM_VERSION},
+                       {"kind", "weigh"},
+                       {"file", result.file},
+                       {"sha256", result.sha256}};
+  json["body"] = {{"name", result.body->name}, {"version", result.body->version}};
+  json["rules"] = result.rules;
+  if (!result.rules_changed.empty()) json["rules_changed"] = result.rules_changed;
+  json["date"] = result.survey.visit.date.text();
+  json["car"] = {
+      {"name", car.name}, {"built", whole(car.built)}, {"odometer_km", number(car.odometer_km)}};
+  json["verdict"] = verdict(result);
+  json["burden"] = {{"structure", burden(result.structure)},
+                    {"skin", burden(result.skin)},
+                    {"shell", burden(result.shell)},
+                    {"one_zone_gone", rounded(result.one_zone_gone)}};
+  json["seen"] = {{"main", coverage(result.main)},
+                  {"local", coverage(result.local)},
+                  {"skin", coverage(result.skin_seen)}};
+  json["zones"] = ordered_json::array();
+  for (const weighing::Zone& zone : result.zones) json["zones"].push_back(zone_json(result, zone));
+  json["boxes"] = boxes(result);
+  json["open_up"] = open_up(result);
+  json["not_seen"] = not_seen(result);
+  json["questions"] = result.questions;
+  json["also"] = also(result.survey);
+  json["caution"] = result.caution;
+  return json;
+}
+
+std::string json_text(const nlohmann::ordered_json& document, Lines lines) {
+  const int indent = lines == Lines::many ? 2 : -1;
+  return document.dump(indent, ' ', false, ordered_json::error_handler_t::replace) + "\n";
+}
+
+}  // namespace tinworm::output

@@ -1,0 +1,254 @@
+#include "output/weigh_text.hpp"
+
+#include <algorithm>
+#include <utility>
+
+#include <fmt/format.h>
+
+#include "output/display_width.hpp"
+#include "output/figures.hpp"
+#include "output/zone_text.hpp"
+
+namespace tinworm::output {
+namespace {
+
+using weighing::Result;
+
+std::string capitalised(std::string text) {
+  if (!text.empty() && text[0] >= 'a' && text[0] <= 'z') text[0] = static_cast<char>(text[0] - 32);
+  return text;
+}
+
+std::string bullet(const std::string& text, const TextStyle& style) {
+  return indented(text, style.width, "  - ", "    ");
+}
+
+std::string section(const std::string& title, const std::string& lines, const TextStyle& style) {
+  return lines.empty() ? "" : "\n" + heading(title, style) + "\n" + lines;
+}
+
+std::string opening(const Result& result, const TextStyle& style) {
+  std::string text = heading(capitalised(std::string(sentence(result.verdict))) + ".", style);
+  if (result.could_be != result.verdict) {
+    text += fmt::format(" Could be: {}.", sentence(result.could_be));
+  }
+  if (result.open_up_first) text += " Open up first.";
+  const std::string car =
+      fmt::format("{}; surveyed {}", car_text(result.survey.car), result.survey.visit.date.text());
+  const std::string origin = fmt::format(
+      "{}, body plan {} {}, {}, fingerprint {}", result.file, result.body->name,
+      result.body->version, result.rules == "default" ? "default rules" : "rules " + result.rules,
+      result.sha256.substr(0, 12));
+  return text + "\n" + indented(car, style.width, "", "") + indented(origin, style.width, "", "");
+}
+
+std::string reasons(const Result& result, const TextStyle& style) {
+  std::string lines;
+  for (const weighing::Reason& reason : result.reasons) {
+    lines += bullet(fmt::format("{} [{}]", reason.text, reason.rule), style);
+  }
+  return section("Why", lines, style);
+}
+
+// Each rule named above, once, and where it comes from.
+std::string sources(const Result& result, const TextStyle& style) {
+  std::vector<std::pair<std::string, std::string>> seen;
+  for (const weighing::Reason& reason : result.reasons) {
+    const std::pair<std::string, std::string> rule(reason.rule, reason.source);
+    if (std::find(seen.begin(), seen.end(), rule) == seen.end()) seen.push_back(rule);
+  }
+  std::string lines;
+  for (const auto& [rule, source] : seen) lines += bullet(rule + ": " + source, style);
+  return section("Where these rules come from", lines, style);
+}
+
+std::string burden_line(const char* name, const weighing::Burden& burden, const TextStyle& style) {
+  const std::string low = burden_word(burden.low), high = burden_word(burden.high);
+  const std::string range = low == high ? "" : fmt::format("from {} to {}", low, high);
+  std::string words;
+  if (!burden.value) {
+    words = fmt::format("not known, {}: {}", range.empty() ? low : range, burden.why);
+  } else {
+    words = burden_word(*burden.value) + (range.empty() ? "" : ", " + range);
+  }
+  return indented(words, style.width, fmt::format("  {:<11}", name), std::string(13, ' '));
+}
+
+std::string burdens(const Result& result, const TextStyle& style) {
+  return section(
+      "How much the rust weighs",
+      burden_line("structure", result.structure, style) + burden_line("skin", result.skin, style) +
+          burden_line("shell", result.shell, style) +
+          indented(fmt::format("One main zone rusted away would make the structure's {}.",
+                               burden_word(result.one_zone_gone)),
+                   style.width, "  ", "  "),
+      style);
+}
+
+std::string coverage_line(const char* name, const weighing::Coverage& coverage) {
+  if (!coverage.any) return fmt::format("  {:<11}this body has none\n", name);
+  return fmt::format("  {:<11}{} of its area, {} measured\n", name,
+                     percent_text(coverage.area_share), percent_text(coverage.measured_share));
+}
+
+std::string coverage(const Result& result, const TextStyle& style) {
+  return section("What was seen",
+                 coverage_line("main", result.main) + coverage_line("local", result.local) +
+                     coverage_line("skin", result.skin_seen),
+                 style);
+}
+
+int worst_rank(const weighing::Zone& zone) {
+  int worst = 1 << 20;
+  for (const weighing::Spot& spot : zone.spots) {
+    if (spot.rank > 0) worst = std::min(worst, spot.rank);
+  }
+  return worst;
+}
+
+std::string seen_text(const weighing::Zone& zone) {
+  if (!zone.seen.word) return "not seen";
+  if (*zone.seen.word == survey::SeenWord::part) return "part, " + percent_text(zone.seen.share);
+  return std::string(survey::word(*zone.seen.word));
+}
+
+std::string findings(const Result& result, const TextStyle& style) {
+  std::vector<const weighing::Zone*> zones;
+  for (const weighing::Zone& zone : result.zones) {
+    if (!zone.spots.empty() || !zone.repairs.empty()) zones.push_back(&zone);
+  }
+  std::stable_sort(zones.begin(), zones.end(),
+                   [](const auto* a, const auto* b) { return worst_rank(*a) < worst_rank(*b); });
+  std::vector<Row> rows;
+  for (const weighing::Zone* zone : zones) {
+    const std::string side =
+        zone->side == body::Side::centre ? "" : std::string(body::word(zone->side));
+    rows.push_back({zone_number(zone->number, zone->own), zone->name, side, seen_text(*zone),
+                    evidence_text(zone->evidence),
+                    step_text(zone->step, zone->step_high, zone->step_low),
+                    zone->metal ? percent_span(zone->metal->shown) : "", zone->near});
+  }
+  return section("What was found, worst first (metal left: low–likely–high)",
+                 table({{"zone"},
+                        {"name"},
+                        {"side"},
+                        {"seen"},
+                        {"evidence"},
+                        {"step"},
+                        {"metal left", Align::right},
+                        {"near"}},
+                       rows, style.width),
+                 style);
+}
+
+std::string repairs(const Result& result, const TextStyle& style) {
+  std::string lines;
+  for (const weighing::Zone& zone : result.zones) {
+    for (const weighing::Repair& repair : zone.repairs) {
+      const char* relied = !repair.reliable   ? "not known whether it can be relied on"
+                           : *repair.reliable ? "relied on"
+                                              : "not relied on";
+      lines += bullet(fmt::format("{}: {}; {}{}{}", zone_title(zone), repair.text, relied,
+                                  repair.why.empty() ? "" : ": ", repair.why),
+                      style);
+    }
+  }
+  return section("Repairs", lines, style);
+}
+
+std::string boxes(const Result& result, const TextStyle& style) {
+  std::vector<Row> rows;
+  for (const weighing::BoxResult& box : result.boxes) {
+    rows.push_back({box.name, box.twist_kept ? percent_span(*box.twist_kept) : "",
+                    box.bending_kept ? percent_span(*box.bending_kept) : "",
+                    box.withheld.empty() ? "" : "no figure: " + box.withheld});
+  }
+  return section("Stiffness kept by the boxes (indicative)",
+                 table({{"box"}, {"twist", Align::right}, {"bending", Align::right}, {"withheld"}},
+                       rows, style.width),
+                 style);
+}
+
+std::string to_open(const Result& result, const TextStyle& style) {
+  std::string lines;
+  for (const weighing::OpenUp& open : result.open_up) {
+    lines += bullet(fmt::format("{}: {}; could become: {}", zone_title(result, open.zone, open.own),
+                                open.why, sentence(open.could_become)),
+                    style);
+  }
+  return section("To open up", lines, style);
+}
+
+// Zones with the same reason together: by name where they are few.
+std::string not_seen(const Result& result, const TextStyle& style) {
+  std::vector<std::pair<std::string, std::vector<int>>> reasons;
+  for (const weighing::NotSeen& zone : result.not_seen) {
+    auto same = std::find_if(reasons.begin(), reasons.end(),
+                             [&](const auto& reason) { return reason.first == zone.why; });
+    if (same == reasons.end()) same = reasons.insert(same, {zone.why, {}});
+    same->second.push_back(zone.zone);
+  }
+  std::string lines;
+  constexpr std::size_t few = 4;
+  for (const auto& [why, zones] : reasons) {
+    std::vector<std::string> names;
+    for (const int zone : zones) names.push_back(zone_title(result, zone, ""));
+    const std::string which =
+        zones.size() <= few ? fmt::format("{}", fmt::join(names, "; ")) : zone_ranges(zones);
+    lines += bullet(fmt::format("{}: {}", which, why), style);
+  }
+  return section("Not seen, so not known", lines, style);
+}
+
+std::string also(const Result& result, const TextStyle& style) {
+  std::string lines;
+  for (const survey::Also& item : result.survey.also) {
+    std::string line = item.what;
+    if (!item.code.empty()) line += " " + item.code;
+    if (!item.say.empty()) line += ": " + item.say;
+    lines += bullet(line, style);
+  }
+  return section("Also", lines, style);
+}
+
+std::string questions(const Result& result, const TextStyle& style) {
+  std::string lines;
+  for (const std::string& question : result.questions) lines += bullet(question, style);
+  return section("Questions", lines, style);
+}
+
+}  // namespace
+
+std::string weigh_text(const Result& result, const TextStyle& style) {
+  return opening(result, style) + reasons(result, style) + burdens(result, style) +
+         coverage(result, style) + findings(result, style) + repairs(result, style) +
+         boxes(result, style) + to_open(result, style) + not_seen(result, style) +
+         questions(result, style) + also(result, style) + sources(result, style) + "\n" +
+         indented(result.caution, style.width, "", "");
+}
+
+std::vector<Column> weigh_line_columns() {
+  return {{"survey"},     {"date"},  {"verdict"},
+          {"could be"},   {"first"}, {"main seen", Align::right},
+          {"worst place"}};
+}
+
+Row weigh_line(const Result& result) {
+  std::string worst;
+  if (const auto spots = result.ranked(); !spots.empty()) {
+    const weighing::Spot& spot = *spots.front();
+    worst = fmt::format("{}: {}", zone_title(result, spot.zone, spot.own),
+                        step_text(spot.step, spot.step_high, spot.step_low));
+  }
+  const auto verdict = std::string(word(result.verdict));
+  const auto could_be = std::string(word(result.could_be));
+  return {result.file,
+          result.survey.visit.date.text(),
+          verdict,
+          result.could_be == result.verdict ? "" : could_be,
+          result.open_up_first ? "open up" : "",
+          result.main.any ? percent_text(result.main.area_share) : "",
+          worst};
+}
+
+}  // namespace tinworm::output

@@ -1,0 +1,132 @@
+#include "painting/painter.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <stdexcept>
+
+#include <fmt/format.h>
+
+#include "painting/lettering.hpp"
+
+namespace tinworm::painting {
+namespace {
+
+// Cairo's fixed-point coordinates wrap silently far off the page, and it takes NaN without a word.
+constexpr double most_points = 20'000;
+
+double coordinate(double mm) {
+  const double value = points(mm);
+  if (!std::isfinite(value) || std::abs(value) > most_points) {
+    throw std::invalid_argument("a shape lies too far off the page to be drawn");
+  }
+  return value;
+}
+
+void set_colour(cairo_t* cairo, scene::Colour colour) {
+  cairo_set_source_rgb(cairo, colour.red, colour.green, colour.blue);
+}
+
+void trace(cairo_t* cairo, const std::vector<scene::Polyline>& lines) {
+  cairo_new_path(cairo);
+  for (const scene::Polyline& line : lines) {
+    bool first = true;
+    for (const scene::At at : line.points) {
+      const double x = coordinate(at.x_mm), y = coordinate(at.y_mm);
+      first ? cairo_move_to(cairo, x, y) : cairo_line_to(cairo, x, y);
+      first = false;
+    }
+    if (line.closed) cairo_close_path(cairo);
+  }
+}
+
+void draw(cairo_t* cairo, const scene::Shape& shape) {
+  trace(cairo, shape.lines);
+  if (shape.fill) {
+    set_colour(cairo, *shape.fill);
+    cairo_fill_preserve(cairo);
+  }
+  if (shape.stroke) {
+    std::vector<double> dash;
+    for (const double mm : shape.stroke->dash_mm) dash.push_back(points(mm));
+    // Round caps would close the gaps of a fine dash.
+    cairo_set_line_cap(cairo, dash.empty() ? CAIRO_LINE_CAP_ROUND : CAIRO_LINE_CAP_BUTT);
+    cairo_set_dash(cairo, dash.data(), static_cast<int>(dash.size()), 0);
+    cairo_set_line_width(cairo, shape.stroke->width_pt);
+    set_colour(cairo, shape.stroke->colour);
+    cairo_stroke_preserve(cairo);
+  }
+  cairo_new_path(cairo);
+}
+
+void draw(cairo_t* cairo, const scene::Clipped& clipped) {
+  cairo_save(cairo);
+  trace(cairo, clipped.clip);
+  cairo_clip(cairo);
+  for (const scene::Shape& shape : clipped.within) draw(cairo, shape);
+  cairo_restore(cairo);
+}
+
+void warn(Warnings* warnings, std::string text) {
+  if (warnings == nullptr) return;
+  if (std::find(warnings->begin(), warnings->end(), text) == warnings->end()) {
+    warnings->push_back(std::move(text));
+  }
+}
+
+void draw(cairo_t* cairo, const scene::Text& text, Warnings* warnings) {
+  if (text.text.empty()) return;
+  const Line line = lay_out(text.text, text.font, text.size_pt);
+  if (line.unknown_letters > 0) {
+    warn(warnings,
+         fmt::format("no installed font has every letter of \"{}\": boxes are drawn", text.text));
+  } else if (line.fallen_back) {
+    warn(warnings, fmt::format("\"{}\" has letters that the packaged fonts lack: an installed font "
+                               "stands in, and the file may differ on another machine",
+                               text.text));
+  }
+  const double share = text.align == scene::Align::left     ? 0
+                       : text.align == scene::Align::centre ? 0.5
+                                                            : 1;
+  set_colour(cairo, text.colour);
+  cairo_move_to(cairo, coordinate(text.at.x_mm - share * line.extent.width_mm),
+                coordinate(text.at.y_mm));
+  pango_cairo_show_layout_line(cairo, line.first);
+  cairo_new_path(cairo);
+}
+
+}  // namespace
+
+double points(double mm) {
+  return mm / scene::mm_per_pt;
+}
+
+void check(cairo_t* cairo, const char* doing) {
+  const cairo_status_t status = cairo_status(cairo);
+  if (status == CAIRO_STATUS_SUCCESS) return;
+  throw std::runtime_error(fmt::format("{}: {}", doing, cairo_status_to_string(status)));
+}
+
+void check(cairo_surface_t* surface, const char* doing) {
+  const cairo_status_t status = cairo_surface_status(surface);
+  if (status == CAIRO_STATUS_SUCCESS) return;
+  throw std::runtime_error(fmt::format("{}: {}", doing, cairo_status_to_string(status)));
+}
+
+cairo_status_t append_to_string(void* string, const unsigned char* data, unsigned int length) {
+  static_cast<std::string*>(string)->append(reinterpret_cast<const char*>(data), length);
+  return CAIRO_STATUS_SUCCESS;
+}
+
+void paint(cairo_t* cairo, const scene::Page& page, Warnings* warnings) {
+  cairo_set_fill_rule(cairo, CAIRO_FILL_RULE_EVEN_ODD);
+  cairo_set_line_join(cairo, CAIRO_LINE_JOIN_ROUND);
+  for (const scene::Layer& layer : page.layers) {
+    for (const scene::Item& item : layer.items) {
+      if (const auto* shape = std::get_if<scene::Shape>(&item)) draw(cairo, *shape);
+      if (const auto* clipped = std::get_if<scene::Clipped>(&item)) draw(cairo, *clipped);
+      if (const auto* text = std::get_if<scene::Text>(&item)) draw(cairo, *text, warnings);
+    }
+  }
+}
+
+}  // namespace tinworm::painting

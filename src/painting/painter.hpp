@@ -1,0 +1,21 @@
+// Puts a page on a Cairo surface. The surface's user space is points.
+#pragma once
+
+#include "painting/held.hpp"
+#include "painting/picture.hpp"
+#include "scene/page.hpp"
+
+namespace tinworm::painting {
+
+void paint(cairo_t* cairo, const scene::Page& page, Warnings* warnings);
+
+// Throws std::runtime_error with Cairo's words unless all went well.
+void check(cairo_t* cairo, const char* doing);
+void check(cairo_surface_t* surface, const char* doing);
+
+// A surface's stream into a std::string.
+cairo_status_t append_to_string(void* string, const unsigned char* data, unsigned int length);
+
+double points(double mm);
+
+}  // namespace tinworm::painting

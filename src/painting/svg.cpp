@@ -1,0 +1,91 @@
+#include <map>
+#include <stdexcept>
+
+#include <cairo-svg.h>
+#include <fmt/format.h>
+
+#include "painting/painter.hpp"
+#include "painting/picture.hpp"
+
+namespace tinworm::painting {
+namespace {
+
+// Cairo numbers its surfaces from a counter of the whole process. Numbered anew from 1 in order of
+// appearance, so that one process writes the same file twice.
+std::string renumbered(std::string_view svg) {
+  constexpr std::string_view stem = "surface";
+  std::map<std::string, int, std::less<>> numbers;
+  std::string text;
+  text.reserve(svg.size());
+  std::size_t from = 0;
+  for (std::size_t at = svg.find(stem); at != std::string_view::npos; at = svg.find(stem, from)) {
+    const std::size_t digits = at + stem.size();
+    std::size_t end = digits;
+    while (end < svg.size() && svg[end] >= '0' && svg[end] <= '9') ++end;
+    text.append(svg.substr(from, digits - from));
+    if (end > digits) {
+      const std::string old(svg.substr(digits, end - digits));
+      const int next = static_cast<int>(numbers.size()) + 1;
+      text.append(std::to_string(numbers.try_emplace(old, next).first->second));
+    }
+    from = end;
+  }
+  text.append(svg.substr(from));
+  return text;
+}
+
+std::string escaped(std::string_view text) {
+  std::string xml;
+  for (const char letter : text) {
+    switch (letter) {
+      case '&':
+        xml += "&amp;";
+        break;
+      case '<':
+        xml += "&lt;";
+        break;
+      case '>':
+        xml += "&gt;";
+        break;
+      case '"':
+        xml += "&quot;";
+        break;
+      default:
+        xml += letter;
+    }
+  }
+  return xml;
+}
+
+std::string head(const Metadata& metadata) {
+  const auto part = [](std::string_view label, std::string_view text) {
+    return text.empty() ? std::string() : fmt::format("{}{}\n", label, escaped(text));
+  };
+  return fmt::format("<title>{}</title>\n<desc>{}{}{}{}{}</desc>\n", escaped(metadata.title),
+                     part("", metadata.description), part("Date: ", metadata.date),
+                     part("By: ", metadata.author), part("Survey SHA-256: ", metadata.fingerprint),
+                     part("Made with ", metadata.creator));
+}
+
+}  // namespace
+
+std::string to_svg(const scene::Page& page, const Metadata& metadata, Warnings* warnings) {
+  std::string raw;
+  const Held<cairo_surface_t> surface(cairo_svg_surface_create_for_stream(
+      append_to_string, &raw, points(page.width_mm), points(page.height_mm)));
+  check(surface.get(), "starting the SVG");
+  const Held<cairo_t> cairo(cairo_create(surface.get()));
+  paint(cairo.get(), page, warnings);
+  cairo_show_page(cairo.get());
+  check(cairo.get(), "drawing the SVG");
+  cairo_surface_finish(surface.get());
+  check(surface.get(), "finishing the SVG");
+  std::string svg = renumbered(raw);
+  const std::size_t root = svg.find("<svg");
+  const std::size_t after = root == std::string::npos ? root : svg.find(">\n", root);
+  if (after == std::string::npos) throw std::runtime_error("finishing the SVG: no root element");
+  svg.insert(after + 2, head(metadata));
+  return svg;
+}
+
+}  // namespace tinworm::painting

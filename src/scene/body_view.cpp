@@ -1,0 +1,236 @@
+#include "scene/body_view.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+#include "geometry/area.hpp"
+#include "scene/palette.hpp"
+#include "scene/repair_edge.hpp"
+#include "scene/setting.hpp"
+#include "scene/texture.hpp"
+
+namespace tinworm::scene {
+namespace {
+
+using body::View;
+using weighing::Step;
+
+Stroke stroke_of(body::Weight weight) {
+  switch (weight) {
+    case body::Weight::strong:
+      return {ink, 1.3, {}};
+    case body::Weight::medium:
+      return {soft_ink, 0.6, {}};
+    case body::Weight::light:
+      return {soft_ink, 0.35, {}};
+    case body::Weight::ghost:
+      return {faint_ink, 0.4, {2.2, 0.7, 0.3, 0.7}};
+  }
+  return {ink, 0.5, {}};
+}
+
+Stroke bound_of(body::Role role) {
+  switch (role) {
+    case body::Role::main:
+      return {ink, 0.85, {}};
+    case body::Role::local:
+      return {ink, 0.5, {}};
+    case body::Role::skin:
+      return {soft_ink, 0.3, {}};
+  }
+  return {ink, 0.5, {}};
+}
+
+// Where only part of a zone was seen, thin rows of the not-seen diagonals run over its tint.
+Clipped part_seen(const std::vector<Polyline>& shape) {
+  Clipped over{shape, strokes(Texture::wide_diagonals, shape, not_seen_mark)};
+  for (Shape& each : over.within) {
+    each.stroke->width_pt = 0.7;
+    std::vector<Polyline> every_other;
+    for (std::size_t i = 0; i < each.lines.size(); i += 2) every_other.push_back(each.lines[i]);
+    each.lines = every_other;
+  }
+  return over;
+}
+
+// The dashed edge of a tint that rests on a look alone.
+Clipped looked_edge(Step step, const std::vector<Polyline>& shape) {
+  return {shape, {Shape{shape, {}, Stroke{marking(step), 2.6, {1.3, 1.0}}}}};
+}
+
+Clipped crossed_out(const std::vector<Polyline>& shape) {
+  const Area area = bounds(shape);
+  Shape cross{{segment({area.x_mm, area.y_mm}, {area.right(), area.bottom()}),
+               segment({area.right(), area.y_mm}, {area.x_mm, area.bottom()})},
+              {},
+              Stroke{faint_ink, 0.4, {}}};
+  return {shape, {cross}};
+}
+
+void tint(Drafting& drafting, const DrawnZone& drawn) {
+  auto& items = drafting.page.layer("zones").items;
+  const weighing::Zone& zone = *drawn.zone;
+  Used& used = drafting.used;
+  if (!zone.fitted) {
+    items.push_back(Shape{drawn.shape, paper, {}});
+    items.push_back(crossed_out(drawn.shape));
+    used.not_fitted = true;
+    return;
+  }
+  items.push_back(pale_fill(zone.step, drawn.shape));
+  if (zone.step == Step::not_seen) {
+    used.not_seen = true;
+    return;
+  }
+  used.zones.insert(zone.step);
+  if (zone.seen_share < 0.995) {
+    items.push_back(part_seen(drawn.shape));
+    used.part_seen = true;
+  }
+  if (zone.evidence == weighing::Evidence::looked && zone.step > Step::sound) {
+    items.push_back(looked_edge(zone.step, drawn.shape));
+    used.looked_at = true;
+  }
+}
+
+void add_zones(Drafting& drafting, std::size_t view) {
+  const PlacedView& placed = drafting.sheet.views[view];
+  for (const body::Zone& plan : drafting.result.body->zones) {
+    const body::Drawing* drawing = drawing_on(drafting.sheet.kind, plan, placed.projection.view);
+    const weighing::Zone* zone = drafting.result.zone(plan.number);
+    if (drawing == nullptr || zone == nullptr) continue;
+    DrawnZone drawn{&plan, zone, view, on_paper(drawing->outline, placed.projection), {}, 0};
+    if (drawing->outline.rings.empty()) continue;
+    const auto circle = geometry::inscribed_circle(drawing->outline, 0.1 / placed.projection.scale);
+    drawn.centre = placed.projection.paper(circle.centre);
+    drawn.room_mm = circle.radius * placed.projection.scale;
+    drafting.zones.push_back(std::move(drawn));
+  }
+}
+
+void draw_lines(Drafting& drafting, const PlacedView& placed) {
+  auto& items = drafting.page.layer("lines").items;
+  for (const body::Line* line :
+       lines_on(drafting.sheet.kind, *drafting.result.body, placed.projection.view)) {
+    for (const geometry::Outline& outline : line->shapes) {
+      Shape shape{on_paper(outline, placed.projection), {}, stroke_of(line->weight)};
+      if (line->filled_with_paper) shape.fill = paper;
+      drafting.space.trace(shape.lines);
+      items.push_back(std::move(shape));
+    }
+  }
+}
+
+// Reference arrow after ISO 128-3: a filled head of 30 degrees on a thick line.
+void draw_arrow(Layer& layer, At tip, double direction) {
+  constexpr double length_mm = 7, head_mm = 2.4, half_mm = 0.65;
+  layer.items.push_back(Shape{{segment({tip.x_mm - direction * head_mm, tip.y_mm},
+                                       {tip.x_mm - direction * length_mm, tip.y_mm})},
+                              {},
+                              Stroke{ink, 0.9, {}}});
+  layer.items.push_back(Shape{{Polyline{{tip,
+                                         {tip.x_mm - direction * head_mm, tip.y_mm - half_mm},
+                                         {tip.x_mm - direction * head_mm, tip.y_mm + half_mm}},
+                                        true}},
+                              ink,
+                              {}});
+}
+
+void put(Drafting& drafting, const Text& text) {
+  drafting.space.write(text.area.grown(0.4));
+  drafting.page.layer("words").items.push_back(text);
+}
+
+void name_view(Drafting& drafting, const PlacedView& placed) {
+  const View view = placed.projection.view;
+  const bool along = view != View::front && view != View::rear;
+  const Style name{8.5, Font::bold, ink, Says::view_name},
+      note{6.5, Font::regular, soft_ink, Says::view_name};
+  double x = placed.caption.x_mm;
+  const double y = placed.caption.y_mm;
+  if (along) {
+    // The arrow points to the nose, which is at the left except in the right view.
+    const bool to_right = view == View::right;
+    const Text word = set("front", note, {to_right ? placed.area.right() - 9 : x + 9, y},
+                          to_right ? Align::right : Align::left, drafting.measure);
+    put(drafting, word);
+    draw_arrow(drafting.page.layer("words"), {to_right ? placed.area.right() : x, y - 0.8},
+               to_right ? 1 : -1);
+    drafting.space.write({to_right ? placed.area.right() - 8 : x, y - 2, 8, 2.4});
+    if (!to_right) x = word.area.right() + 6;
+  }
+  const Text title = set(view_name(view), name, {x, y}, Align::left, drafting.measure);
+  put(drafting, title);
+  const std::string_view more = view_note(view);
+  if (more.empty()) return;
+  put(drafting, set(more, note, {title.area.right() + 2, y}, Align::left, drafting.measure));
+}
+
+void name_sides(Drafting& drafting, const PlacedView& placed) {
+  const View view = placed.projection.view;
+  if (view != View::front && view != View::rear) return;
+  const Style note{6.5, Font::regular, soft_ink, Says::view_name};
+  const bool front = view == View::front;
+  const double y = placed.area.bottom() + 3;
+  put(drafting, set(front ? "car\u2019s right" : "car\u2019s left", note, {placed.area.x_mm, y},
+                    Align::left, drafting.measure));
+  put(drafting, set(front ? "car\u2019s left" : "car\u2019s right", note, {placed.area.right(), y},
+                    Align::right, drafting.measure));
+}
+
+}  // namespace
+
+void draw_body(Drafting& drafting) {
+  for (std::size_t view = 0; view < drafting.sheet.views.size(); ++view) {
+    add_zones(drafting, view);
+  }
+  for (const DrawnZone& drawn : drafting.zones) {
+    tint(drafting, drawn);
+    drafting.space.cover(drawn.shape);
+  }
+  for (const DrawnZone& drawn : drafting.zones) {
+    drafting.used.roles.insert(drawn.plan->role);
+    drafting.page.layer("bounds").items.push_back(
+        Shape{drawn.shape, {}, bound_of(drawn.plan->role)});
+    draw_repair_edge(drafting, drawn);
+  }
+  for (const PlacedView& placed : drafting.sheet.views) draw_lines(drafting, placed);
+}
+
+void draw_view_names(Drafting& drafting) {
+  for (const PlacedView& placed : drafting.sheet.views) {
+    name_view(drafting, placed);
+    name_sides(drafting, placed);
+  }
+}
+
+void draw_circles(Drafting& drafting) {
+  if (!drafting.options.circles) return;
+  auto& items = drafting.page.layer("circles").items;
+  for (const PlacedView& placed : drafting.sheet.views) {
+    const Projection& projection = placed.projection;
+    for (const body::Mount& mount : drafting.result.body->mounts) {
+      if (!body::under_near_rule(mount.carries)) continue;
+      const bool other_side = (projection.view == View::left && mount.at.y_mm > 0) ||
+                              (projection.view == View::right && mount.at.y_mm < 0);
+      if (other_side) continue;
+      const auto coordinate = [&](body::Axis axis) {
+        return axis == body::Axis::along    ? mount.at.x_mm
+               : axis == body::Axis::across ? mount.at.y_mm
+                                            : mount.at.z_mm;
+      };
+      const At at = projection.paper({coordinate(body::first_axis(projection.view)),
+                                      coordinate(body::second_axis(projection.view))});
+      const double radius = near_radius_mm * projection.scale;
+      items.push_back(Clipped{{polyline(drafting.sheet.drawing)},
+                              {Shape{{circle(at, radius)}, {}, Stroke{repair_ink, 0.4, {1.6, 1.1}}},
+                               Shape{{segment({at.x_mm - 0.8, at.y_mm}, {at.x_mm + 0.8, at.y_mm}),
+                                      segment({at.x_mm, at.y_mm - 0.8}, {at.x_mm, at.y_mm + 0.8})},
+                                     {},
+                                     Stroke{repair_ink, 0.4, {}}}}});
+      drafting.used.circles = true;
+    }
+  }
+}
+
+}  // namespace tinworm::scene

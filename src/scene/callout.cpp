@@ -1,0 +1,223 @@
+#include "scene/callout.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <limits>
+
+#include <fmt/format.h>
+
+#include "scene/naming.hpp"
+#include "scene/palette.hpp"
+#include "scene/setting.hpp"
+
+namespace tinworm::scene {
+namespace {
+
+const Style title_style{9, Font::bold, black, Says::callout, 1.18};
+const Style detail_style{7, Font::regular, soft_ink, Says::callout, 1.2};
+constexpr double badge_mm = 4.6, indent_mm = 5.6;
+
+std::string near_words(const weighing::Spot& spot) {
+  switch (spot.near) {
+    case weighing::Near::no:
+      return "";
+    case weighing::Near::maybe:
+      return "may be near the " + spot.near_what;
+    case weighing::Near::within_radius:
+      return "near the " + spot.near_what;
+    case weighing::Near::on_mount:
+      return "carries the " + spot.near_what;
+  }
+  return "";
+}
+
+Callout callout_of(const SpotMark& mark, const weighing::Zone& zone) {
+  const weighing::Spot& spot = *mark.spot;
+  Callout callout{&mark, fmt::format("{}: {}", zone_name(zone), step_words(spot)), {}};
+  const std::string rust = spot.is_repair ? "repair that can\u2019t be relied on" : spot.rust;
+  const std::string metal = metal_words(spot);
+  for (const std::string& part :
+       {spot.is_repair ? std::string() : spot.name, rust, metal, near_words(spot)}) {
+    if (part.empty()) continue;
+    callout.detail += (callout.detail.empty() ? "" : "; ") + part;
+  }
+  callout.title = capitalised(callout.title);
+  return callout;
+}
+
+struct Box {
+  std::vector<std::string> title, detail;
+  double width_mm = 0, height_mm = 0;
+};
+
+Box box_of(const Callout& callout, double width_mm, const Measure& measure) {
+  Box box;
+  const double words_mm = width_mm - indent_mm;
+  box.title = wrap(callout.title, title_style, words_mm, measure);
+  box.detail = wrap(callout.detail, detail_style, words_mm, measure);
+  double widest = 0;
+  const auto widen = [&](const std::vector<std::string>& lines, const Style& style) {
+    for (const std::string& line : lines) {
+      widest = std::max(widest, measure(line, style.font, style.size_pt).width_mm);
+    }
+    box.height_mm += line_height_mm(style) * static_cast<double>(lines.size());
+  };
+  widen(box.title, title_style);
+  widen(box.detail, detail_style);
+  box.width_mm = widest + indent_mm + 0.5;
+  return box;
+}
+
+struct Seat {
+  Area area;
+  At from, to;
+  double cost = std::numeric_limits<double>::max();
+};
+
+// The point of the mark's edge nearest to `from`.
+At edge_towards(const SpotMark& mark, At from) {
+  At best = mark.at;
+  double least = std::numeric_limits<double>::max();
+  for (const At at : mark.shape[0].points) {
+    const double far = std::hypot(at.x_mm - from.x_mm, at.y_mm - from.y_mm);
+    if (far < least) {
+      least = far;
+      best = at;
+    }
+  }
+  return best;
+}
+
+// A leader starts at the ring where the place lies to its left, else at the nearest edge.
+At start_of(const Area& box, At to) {
+  const At ring{box.x_mm + badge_mm / 2, box.y_mm + badge_mm / 2};
+  const bool beside = to.x_mm < box.x_mm + badge_mm / 2;
+  return beside ? ring : nearest_on(box, to);
+}
+
+void seek(const Drafting& drafting, const FreeSpace& space, const SpotMark& mark, const Box& box,
+          bool on_drawing, Seat& best) {
+  constexpr double pitch = 2;
+  const Area where = drafting.sheet.drawing;
+  for (double y = where.y_mm + 1; y + box.height_mm <= where.bottom() - 1; y += pitch) {
+    for (double x = where.x_mm + 1; x + box.width_mm <= where.right() - 1; x += pitch) {
+      const Area area{x, y, box.width_mm, box.height_mm};
+      const At from = start_of(area, mark.at);
+      const double far = std::hypot(from.x_mm - mark.at.x_mm, from.y_mm - mark.at.y_mm);
+      if (far >= best.cost || far < 3) continue;
+      const Area room = area.grown(0.9);
+      if (on_drawing ? !space.unwritten(room) : !space.blank(room)) continue;
+      if (space.leader_crosses(room)) continue;
+      const At to = edge_towards(mark, from);
+      const double cost = far + 25 * space.crossings(from, to, area);
+      if (cost < best.cost) best = {area, from, to, cost};
+    }
+  }
+}
+
+struct Placing {
+  std::vector<std::pair<Box, Seat>> seats;  // as the callouts are ordered
+  double cost = 0;
+};
+
+// Seats for all callouts, chosen one after the other in the given order.
+Placing placed_in_order(const Drafting& drafting, const std::vector<Callout>& callouts,
+                        const std::vector<std::size_t>& order) {
+  FreeSpace space = drafting.space;
+  Placing placing{std::vector<std::pair<Box, Seat>>(callouts.size()), 0};
+  for (const std::size_t i : order) {
+    const Callout& callout = callouts[i];
+    auto& [chosen, best] = placing.seats[i];
+    for (const double width : {62.0, 50.0, 38.0}) {
+      const Box box = box_of(callout, width, drafting.measure);
+      const double before = best.cost;
+      seek(drafting, space, *callout.mark, box, false, best);
+      if (best.cost < before) chosen = box;
+    }
+    if (best.cost >= FreeSpace::never) {
+      best = {};
+      chosen = box_of(callout, 50, drafting.measure);
+      seek(drafting, space, *callout.mark, chosen, true, best);
+    }
+    placing.cost += std::min(best.cost, 1e6);
+    if (best.cost >= 1e6) continue;
+    space.write(best.area);
+    space.lead(best.from, best.to);
+  }
+  return placing;
+}
+
+// The order that gives the shortest leaders with the fewest crossings.
+Placing best_placing(const Drafting& drafting, const std::vector<Callout>& callouts) {
+  std::vector<std::size_t> order(callouts.size());
+  for (std::size_t i = 0; i < order.size(); ++i) order[i] = i;
+  Placing best = placed_in_order(drafting, callouts, order);
+  while (std::next_permutation(order.begin(), order.end())) {
+    Placing other = placed_in_order(drafting, callouts, order);
+    if (other.cost < best.cost) best = std::move(other);
+  }
+  return best;
+}
+
+void draw_badge(Layer& layer, const Drafting& drafting, At middle, int rank) {
+  layer.items.push_back(Shape{{circle(middle, badge_mm / 2 - 0.2)}, paper, Stroke{ink, 0.9, {}}});
+  const Style style{8, Font::bold, black, Says::rank};
+  layer.items.push_back(set(fmt::format("{}", rank), style,
+                            {middle.x_mm, middle.y_mm + 8 * 0.73 * mm_per_pt / 2}, Align::centre,
+                            drafting.measure));
+}
+
+void draw_box(Drafting& drafting, const Callout& callout, const Box& box, const Seat& seat) {
+  Layer& leaders = drafting.page.layer("leaders");
+  leaders.items.push_back(Shape{{segment(seat.from, seat.to)}, {}, Stroke{paper, 2.0, {}}});
+  leaders.items.push_back(Shape{{segment(seat.from, seat.to)}, {}, Stroke{ink, 0.75, {}}});
+  leaders.items.push_back(Shape{{circle(seat.to, 0.5)}, ink, Stroke{paper, 0.4, {}}});
+  Layer& layer = drafting.page.layer("callouts");
+  layer.items.push_back(Shape{{polyline(seat.area.grown(0.4))}, paper, {}});
+  draw_badge(layer, drafting, {seat.area.x_mm + badge_mm / 2, seat.area.y_mm + badge_mm / 2},
+             callout.mark->spot->rank);
+  double y = seat.area.y_mm;
+  const auto write = [&](const std::vector<std::string>& lines, const Style& style) {
+    for (const std::string& line : lines) {
+      const At at{seat.area.x_mm + indent_mm, y + 0.8 * line_height_mm(style)};
+      layer.items.push_back(set(line, style, at, Align::left, drafting.measure));
+      y += line_height_mm(style);
+    }
+  };
+  write(box.title, title_style);
+  write(box.detail, detail_style);
+  drafting.space.write(seat.area);
+  drafting.space.lead(seat.from, seat.to);
+}
+
+}  // namespace
+
+std::vector<Callout> callouts_of(const Drafting& drafting, int most) {
+  std::vector<Callout> callouts;
+  for (const SpotMark& mark : drafting.spots) {
+    const weighing::Zone* zone = drafting.result.zone(mark.spot->zone);
+    if (mark.principal && mark.spot->rank > 0 && zone != nullptr) {
+      callouts.push_back(callout_of(mark, *zone));
+    }
+  }
+  std::sort(callouts.begin(), callouts.end(), [](const Callout& a, const Callout& b) {
+    return a.mark->spot->rank < b.mark->spot->rank;
+  });
+  if (static_cast<int>(callouts.size()) > most) callouts.resize(most);
+  return callouts;
+}
+
+std::vector<const weighing::Spot*> draw_callouts(Drafting& drafting) {
+  std::vector<const weighing::Spot*> called;
+  const std::vector<Callout> callouts = callouts_of(drafting, 3);
+  const Placing placing = best_placing(drafting, callouts);
+  for (std::size_t i = 0; i < callouts.size(); ++i) {
+    const auto& [box, seat] = placing.seats[i];
+    if (seat.cost >= 1e6) continue;  // no room at all: its ring and the list beside say it
+    draw_box(drafting, callouts[i], box, seat);
+    called.push_back(callouts[i].mark->spot);
+  }
+  return called;
+}
+
+}  // namespace tinworm::scene

@@ -1,0 +1,109 @@
+#include "scene/diagram.hpp"
+
+#include <algorithm>
+
+#include <fmt/format.h>
+
+#include "scene/body_view.hpp"
+#include "scene/callout.hpp"
+#include "scene/column.hpp"
+#include "scene/drafting.hpp"
+#include "scene/label.hpp"
+#include "scene/naming.hpp"
+#include "scene/spot_mark.hpp"
+#include "scene/strip.hpp"
+
+namespace tinworm::scene {
+namespace {
+
+// From below to above.
+constexpr const char* layer_order[] = {"zones",   "repairs", "bounds", "lines", "circles",
+                                       "spots",   "leaders", "words",  "ranks", "callouts",
+                                       "numbers", "column",  "strip"};
+
+Page blank_page(const Sheet& sheet, Paper paper) {
+  Page page;
+  const PaperSize size = size_of(paper);
+  page.width_mm = size.width_mm;
+  page.height_mm = size.height_mm;
+  page.frame = sheet.frame;
+  page.title = name_of(sheet.kind);
+  for (const char* name : layer_order) page.layer(name);
+  return page;
+}
+
+// Draws one sheet; true if the list of what was not seen needs a page of its own.
+bool draw_sheet(Page& page, const Sheet& sheet, const weighing::Result& result,
+                const DiagramOptions& options, const Measure& measure,
+                const std::string& overflow_page) {
+  Drafting drafting{page, sheet, result, options, measure, FreeSpace(sheet.drawing), {}, {}, {}};
+  draw_body(drafting);
+  draw_view_names(drafting);
+  draw_circles(drafting);
+  draw_spots(drafting);
+  for (const SpotMark& mark : drafting.spots) drafting.space.cover(mark.shape);
+  const auto left = label_inside(drafting);
+  const auto called = draw_callouts(drafting);
+  label_outside(drafting, left);
+  ring_ranks(drafting, called);
+  if (!called.empty()) drafting.used.ranks = true;
+  for (const DrawnZone& drawn : drafting.zones) {
+    const std::string name = fmt::format("zone-{:02}", drawn.zone->number);
+    const bool known = std::any_of(page.places.begin(), page.places.end(),
+                                   [&](const Place& place) { return place.name == name; });
+    if (!known) page.places.push_back({name, {sheet.frame.x_mm, bounds(drawn.shape).y_mm}});
+  }
+  return draw_column(drafting, called, overflow_page);
+}
+
+}  // namespace
+
+std::vector<Page> diagram(const weighing::Result& result, const DiagramOptions& options,
+                          const Measure& measure) {
+  std::vector<Sheet> sheets;
+  for (const SheetKind kind : options.sheets) {
+    for (Sheet& sheet : lay_out(kind, *result.body, options.paper))
+      sheets.push_back(std::move(sheet));
+  }
+  std::vector<Page> pages;
+  const std::string overflow_page = fmt::format("{}", sheets.size() + 1);
+  bool overflow = false;
+  for (const Sheet& sheet : sheets) {
+    pages.push_back(blank_page(sheet, options.paper));
+    overflow |= draw_sheet(pages.back(), sheet, result, options, measure, overflow_page);
+  }
+  if (overflow) {
+    for (Page& page : not_seen_pages(result, options, measure)) pages.push_back(std::move(page));
+  }
+  for (std::size_t i = 0; i < pages.size(); ++i) {
+    pages[i].label = fmt::format("{}", i + 1);
+    StripWords words{pages[i].title, 0, fmt::format("{} of {}", i + 1, pages.size())};
+    Area strip{pages[i].frame.x_mm, pages[i].frame.bottom() - 11.5, pages[i].frame.width_mm, 11.5};
+    if (i < sheets.size()) {
+      words.scale = sheets[i].scale;
+      strip = sheets[i].strip;
+    }
+    draw_strip(pages[i], strip, result, options, words, measure);
+  }
+  // A zone is linked to where it is drawn first.
+  std::vector<std::string> known;
+  for (Page& page : pages) {
+    std::erase_if(page.places, [&](const Place& place) {
+      return std::find(known.begin(), known.end(), place.name) != known.end();
+    });
+    for (const Place& place : page.places) known.push_back(place.name);
+  }
+  return pages;
+}
+
+std::string picture_description(const weighing::Result& result) {
+  std::vector<int> zones;
+  for (const weighing::NotSeen& each : result.not_seen) zones.push_back(each.zone);
+  return fmt::format(
+      "{}, surveyed {}. Verdict: {}{}. Not seen, so not known: {}. {}", result.survey.car.name,
+      result.survey.visit.date.text(), weighing::sentence(result.verdict),
+      result.open_up_first ? "; open up first" : "",
+      zones.empty() ? "no whole zone" : "zones " + number_list(zones), result.caution);
+}
+
+}  // namespace tinworm::scene

@@ -1,0 +1,53 @@
+// A sheet while it is being drawn: what is at hand, and what the legend will have to explain.
+#pragma once
+
+#include <set>
+#include <vector>
+
+#include "scene/diagram.hpp"
+#include "scene/free_space.hpp"
+#include "scene/page.hpp"
+#include "scene/sheet.hpp"
+
+namespace tinworm::scene {
+
+struct DrawnZone {  // one zone in one view
+  const body::Zone* plan = nullptr;
+  const weighing::Zone* zone = nullptr;
+  std::size_t view = 0;  // index in the sheet's views
+  std::vector<Polyline> shape;
+  At centre;           // visually central point
+  double room_mm = 0;  // radius of the largest circle inside
+};
+
+struct SpotMark {  // one spot in one view
+  const weighing::Spot* spot = nullptr;
+  std::size_t view = 0;
+  std::vector<Polyline> shape;
+  At at;
+  bool place_known = false;
+  bool principal = false;  // the view in which the spot is named
+};
+
+struct Used {  // what the drawing uses, for the legend
+  std::set<weighing::Step> zones, spots;
+  std::set<body::Role> roles;
+  bool not_seen = false, part_seen = false, not_fitted = false, looked_at = false;
+  bool stations = false, place_unknown = false, ranks = false, unranked = false;
+  bool repair_relied = false, repair_not_relied = false, repair_not_known = false;
+  bool circles = false;
+};
+
+struct Drafting {
+  Page& page;
+  const Sheet& sheet;
+  const weighing::Result& result;
+  const DiagramOptions& options;
+  const Measure& measure;
+  FreeSpace space;
+  Used used;
+  std::vector<DrawnZone> zones;
+  std::vector<SpotMark> spots;
+};
+
+}  // namespace tinworm::scene

@@ -1,0 +1,138 @@
+#include "scene/legend.hpp"
+
+#include <fmt/format.h>
+
+#include "scene/naming.hpp"
+#include "scene/palette.hpp"
+#include "scene/repair_edge.hpp"
+#include "scene/texture.hpp"
+
+namespace tinworm::scene {
+namespace {
+
+using weighing::Step;
+
+const Area whole{0, 0, swatch_width_mm, swatch_height_mm};
+
+Item edge(Stroke stroke) {
+  return Shape{{polyline(whole)}, {}, stroke};
+}
+
+const Stroke thin_edge{ink, 0.4, {}};
+
+// The zone's pale tint, and the spot's strong colour where spots of that step are drawn.
+LegendEntry step_entry(Step step, bool zone, bool spot) {
+  LegendEntry entry{std::string(step_name(step)), std::string(step_meaning(step)), {}};
+  const double half = swatch_width_mm / 2;
+  const Area left{0, 0, zone && spot ? half : swatch_width_mm, swatch_height_mm};
+  const Area right{zone && spot ? half : 0, 0, zone && spot ? half : swatch_width_mm,
+                   swatch_height_mm};
+  if (zone) entry.swatch.push_back(pale_fill(step, {polyline(left)}));
+  if (spot) {
+    for (Item& item : strong_fill(step, {polyline(right)})) entry.swatch.push_back(std::move(item));
+  }
+  entry.swatch.push_back(edge(thin_edge));
+  return entry;
+}
+
+LegendEntry line_entry(std::string words, std::string meaning, Stroke stroke) {
+  const double y = swatch_height_mm / 2;
+  return {std::move(words),
+          std::move(meaning),
+          {Shape{{segment({0, y}, {swatch_width_mm, y})}, {}, std::move(stroke)}}};
+}
+
+LegendEntry repair_entry(RepairEdge kind, std::string meaning) {
+  return {"repaired", std::move(meaning), {edge(thin_edge), repair_edge(kind, {polyline(whole)})}};
+}
+
+LegendEntry part_entry() {
+  Clipped rows{{polyline(whole)},
+               strokes(Texture::wide_diagonals, {polyline(whole)}, not_seen_mark)};
+  for (Shape& each : rows.within) each.stroke->width_pt = 0.7;
+  return {"seen in part", "the rest is not known", {rows, edge(thin_edge)}};
+}
+
+LegendEntry station_entry() {
+  const At at = whole.middle();
+  constexpr double half = 0.8;
+  return {"cross",
+          "measured, nothing found",
+          {Shape{{segment({at.x_mm - half, at.y_mm - half}, {at.x_mm + half, at.y_mm + half}),
+                  segment({at.x_mm - half, at.y_mm + half}, {at.x_mm + half, at.y_mm - half})},
+                 {},
+                 Stroke{ink, 0.6, {}}}}};
+}
+
+LegendEntry unknown_place_entry() {
+  Shape mark{{circle(whole.middle(), 1.3)}, {}, Stroke{ink, 0.6, {0.7, 0.5}}};
+  return {"dashed spot", "place not fully recorded", {mark}};
+}
+
+LegendEntry rank_entry(const Used& used) {
+  std::string meaning = "order of the places, 1 the worst";
+  if (used.unranked) meaning += "; spots without a ring come after";
+  return {"ring", meaning, {Shape{{circle(whole.middle(), 1.5)}, paper, Stroke{ink, 0.6, {}}}}};
+}
+
+LegendEntry not_fitted_entry() {
+  const Area& a = whole;
+  Shape cross{{segment({a.x_mm, a.y_mm}, {a.right(), a.bottom()}),
+               segment({a.right(), a.y_mm}, {a.x_mm, a.bottom()})},
+              {},
+              Stroke{faint_ink, 0.4, {}}};
+  return {"not fitted", "not on this car", {cross, edge(thin_edge)}};
+}
+
+LegendEntry looked_entry() {
+  return {"dashed tint",
+          "judged by eye alone",
+          {Shape{{polyline(whole)}, pale(Step::thin), {}},
+           Clipped{{polyline(whole)},
+                   {Shape{{polyline(whole)}, {}, Stroke{marking(Step::thin), 2.6, {1.3, 1.0}}}}},
+           edge(thin_edge)}};
+}
+
+}  // namespace
+
+std::vector<LegendEntry> legend_of(const Used& used) {
+  std::vector<LegendEntry> entries;
+  for (const Step step :
+       {Step::holed, Step::weak, Step::thin, Step::pitted, Step::film, Step::sound}) {
+    const bool zone = used.zones.contains(step), spot = used.spots.contains(step);
+    if (zone || spot) entries.push_back(step_entry(step, zone, spot));
+  }
+  if (used.not_seen) entries.push_back(step_entry(Step::not_seen, true, false));
+  if (used.part_seen) entries.push_back(part_entry());
+  if (used.not_fitted) entries.push_back(not_fitted_entry());
+  if (used.looked_at) entries.push_back(looked_entry());
+  if (used.place_unknown) entries.push_back(unknown_place_entry());
+  if (used.stations) entries.push_back(station_entry());
+  if (used.ranks || used.unranked) entries.push_back(rank_entry(used));
+  if (used.repair_relied) {
+    entries.push_back(repair_entry(RepairEdge::stitches, "can be relied on"));
+  }
+  if (used.repair_not_known) {
+    entries.push_back(repair_entry(RepairEdge::dash_and_dot, "not known if it can be relied on"));
+  }
+  if (used.repair_not_relied) {
+    entries.push_back(repair_entry(RepairEdge::wave, "can\u2019t be relied on"));
+  }
+  if (used.circles) {
+    entries.push_back(line_entry(
+        "circle", "30 cm round what carries brakes, steering, suspension, belts or towing",
+        Stroke{repair_ink, 0.4, {1.6, 1.1}}));
+  }
+  if (used.roles.contains(body::Role::main)) {
+    entries.push_back(line_entry("main", "carries the car", Stroke{ink, 0.85, {}}));
+  }
+  if (used.roles.contains(body::Role::local)) {
+    entries.push_back(line_entry("local", "stiffens or shares", Stroke{ink, 0.5, {}}));
+  }
+  if (used.roles.contains(body::Role::skin)) {
+    entries.push_back(line_entry("skin", "hangs on, keeps water out", Stroke{soft_ink, 0.3, {}}));
+  }
+  return entries;
+}
+
+}  // namespace tinworm::scene

@@ -1,0 +1,21 @@
+// The key beside a sheet: only what its drawing uses, in words.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "scene/drafting.hpp"
+
+namespace tinworm::scene {
+
+struct LegendEntry {
+  std::string words;         // bold part: "thin"
+  std::string meaning;       // "past the limit for metal that carries"
+  std::vector<Item> swatch;  // within 9 x 3.4 mm, from (0, 0)
+};
+
+constexpr double swatch_width_mm = 9, swatch_height_mm = 3.4;
+
+std::vector<LegendEntry> legend_of(const Used& used);
+
+}  // namespace tinworm::scene

@@ -1,0 +1,53 @@
+// Which views a sheet shows and where they stand on the paper.
+#pragma once
+
+#include <string_view>
+#include <vector>
+
+#include "body/plan.hpp"
+#include "scene/page.hpp"
+#include "scene/projection.hpp"
+
+namespace tinworm::scene {
+
+enum class Paper { a4, a3, letter };  // always landscape
+
+struct PaperSize {
+  double width_mm, height_mm;
+};
+PaperSize size_of(Paper paper);
+Area frame_of(Paper paper);  // 20 mm left to file it by, 10 mm on the other sides
+
+// Structure: the car with its skin off. Frame: a separate chassis by itself.
+enum class SheetKind { structure, skin, frame };
+std::string_view name_of(SheetKind kind);  // "Structure, with the skin off"
+
+struct PlacedView {
+  Projection projection;
+  Area area;   // what the view's drawing covers
+  At caption;  // baseline of its name, left
+};
+
+struct Sheet {
+  SheetKind kind = SheetKind::structure;
+  body::Layer layer = body::Layer::structure;
+  int scale = 20;  // one to this
+  Area frame, drawing, column, strip;
+  std::vector<PlacedView> views;
+};
+
+// The zone's drawing on that sheet; null where it has none.
+const body::Drawing* drawing_on(SheetKind kind, const body::Zone& zone, body::View view);
+
+// Every line without a zone that the sheet shows in that view.
+std::vector<const body::Line*> lines_on(SheetKind kind, const body::Plan& plan, body::View view);
+
+// The sheets of one kind, at the largest of 1:20, 1:25 and 1:30 (ISO 5455 and common practice) at
+// which all its views stand on one page; a body too large for that is spread over several pages
+// with fewer views, at 1:50 (ISO 5455) if it must. Empty if the plan draws no zone there.
+//
+// Sides stand one above the other with the plan view between them, the cross views beside the
+// sides they are nearest to: fore, front beside left; aft, rear beside right.
+std::vector<Sheet> lay_out(SheetKind kind, const body::Plan& plan, Paper paper);
+
+}  // namespace tinworm::scene

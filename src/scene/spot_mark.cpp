@@ -1,0 +1,206 @@
+#include "scene/spot_mark.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <map>
+#include <numbers>
+#include <optional>
+
+#include "scene/palette.hpp"
+#include "scene/texture.hpp"
+
+namespace tinworm::scene {
+namespace {
+
+using body::Axis;
+using body::View;
+
+constexpr double least_mm = 2;
+
+std::optional<double> coordinate(const survey::Position& at, Axis axis) {
+  switch (axis) {
+    case Axis::along:
+      return at.x_mm;
+    case Axis::across:
+      return at.y_mm;
+    case Axis::up:
+      return at.z_mm;
+  }
+  return std::nullopt;
+}
+
+const geometry::Interval& extent(const geometry::Box3& box, Axis axis) {
+  return axis == Axis::along ? box.x : axis == Axis::across ? box.y : box.z;
+}
+
+// How far the spot reaches along an axis of the body.
+double length_along(const weighing::Spot& spot, const body::Zone& zone, Axis axis) {
+  if (!spot.size) return 0;
+  if (axis == zone.runs) return spot.size->along_mm;
+  const auto other = [&](Axis skipped) {
+    for (const Axis each : {Axis::along, Axis::across, Axis::up}) {
+      if (each != zone.runs && each != skipped) return each;
+    }
+    return axis;
+  };
+  const Axis rival = other(axis);
+  const bool wider = extent(zone.extent, axis).length() >= extent(zone.extent, rival).length();
+  return wider ? spot.size->across_mm : 0;
+}
+
+// The middle of the longest stretch inside the shape on the line x = `x` (or y = `y`).
+double middle_inside(const std::vector<Polyline>& shape, double fixed, bool fixed_is_x,
+                     double otherwise) {
+  constexpr int tries = 200;
+  const Area area = bounds(shape);
+  const double from = fixed_is_x ? area.y_mm : area.x_mm;
+  const double length = fixed_is_x ? area.height_mm : area.width_mm;
+  int best_start = 0, best = 0, run = 0;
+  for (int i = 0; i <= tries; ++i) {
+    const double each = from + length * i / tries;
+    run = inside(shape, fixed_is_x ? At{fixed, each} : At{each, fixed}) ? run + 1 : 0;
+    if (run > best) {
+      best = run;
+      best_start = i - run + 1;
+    }
+  }
+  return best == 0 ? otherwise : from + length * (best_start + (best - 1) / 2.0) / tries;
+}
+
+// A soft-cornered patch: a superellipse, which reads as a spot and still fills its rectangle.
+Polyline patch(At at, double width_mm, double height_mm) {
+  constexpr int corners = 48;
+  Polyline line{{}, true};
+  for (int i = 0; i < corners; ++i) {
+    const double angle = 2 * std::numbers::pi * i / corners;
+    const auto reach = [](double share) {
+      return std::copysign(std::pow(std::abs(share), 0.6), share);
+    };
+    line.points.push_back({at.x_mm + width_mm / 2 * reach(std::cos(angle)),
+                           at.y_mm + height_mm / 2 * reach(std::sin(angle))});
+  }
+  return line;
+}
+
+SpotMark mark_of(const Drafting& drafting, const weighing::Spot& spot, const DrawnZone& drawn,
+                 int unplaced_before) {
+  const Projection& projection = drafting.sheet.views[drawn.view].projection;
+  const Axis u_axis = body::first_axis(projection.view);
+  const Axis v_axis = body::second_axis(projection.view);
+  const auto u = coordinate(spot.at, u_axis), v = coordinate(spot.at, v_axis);
+  At at = projection.paper({u.value_or(0), v.value_or(0)});
+  if (!u && !v) {
+    // Beside the zone's number, several in a row.
+    at = drawn.centre;
+    const double shift = (unplaced_before / 2 + 1) * 3.6 + 1;
+    const bool wide = bounds(drawn.shape).width_mm >= bounds(drawn.shape).height_mm;
+    (wide ? at.x_mm : at.y_mm) += (unplaced_before % 2 == 0 ? 1 : -1) * shift;
+    if (!inside(drawn.shape, at)) at = drawn.centre;
+  } else if (!u) {
+    at.x_mm = middle_inside(drawn.shape, at.y_mm, false, drawn.centre.x_mm);
+  } else if (!v) {
+    at.y_mm = middle_inside(drawn.shape, at.x_mm, true, drawn.centre.y_mm);
+  }
+  const double width = length_along(spot, *drawn.plan, u_axis) * projection.scale;
+  const double height = length_along(spot, *drawn.plan, v_axis) * projection.scale;
+  // Nor does a side view show on which side of the car a spot of a middle zone lies.
+  const bool side_known = spot.at.y_mm || drawn.plan->side() != body::Side::centre ||
+                          (projection.view != View::left && projection.view != View::right);
+  SpotMark mark{&spot, drawn.view, {}, at, u && v && side_known, false};
+  mark.shape = {patch(at, std::max(width, least_mm), std::max(height, least_mm))};
+  return mark;
+}
+
+// A spot on the far side of a zone that both side views show.
+bool on_far_side(const weighing::Spot& spot, View view) {
+  return spot.at.y_mm &&
+         ((view == View::left && *spot.at.y_mm > 1) || (view == View::right && *spot.at.y_mm < -1));
+}
+
+void draw_station(Layer& layer, At at) {
+  constexpr double half_mm = 0.7;
+  const std::vector<Polyline> cross{
+      segment({at.x_mm - half_mm, at.y_mm - half_mm}, {at.x_mm + half_mm, at.y_mm + half_mm}),
+      segment({at.x_mm - half_mm, at.y_mm + half_mm}, {at.x_mm + half_mm, at.y_mm - half_mm})};
+  layer.items.push_back(Shape{cross, {}, Stroke{paper, 1.6, {}}});
+  layer.items.push_back(Shape{cross, {}, Stroke{ink, 0.6, {}}});
+}
+
+void draw_mark(Drafting& drafting, const SpotMark& mark, const DrawnZone& drawn) {
+  Layer& layer = drafting.page.layer("spots");
+  if (mark.spot->rank == 0) {
+    draw_station(layer, mark.at);
+    drafting.used.stations = true;
+    return;
+  }
+  const Area area = bounds(mark.shape);
+  const bool small = area.width_mm <= 3 || area.height_mm <= 3 || !inside(drawn.shape, mark.at);
+  const auto add = [&](std::vector<Item> items, std::vector<Shape> edge) {
+    for (Item& item : items) layer.items.push_back(std::move(item));
+    for (Shape& shape : edge) layer.items.push_back(std::move(shape));
+  };
+  const Stroke halo{paper, 1.5, {}};
+  const Stroke edge = mark.place_known ? Stroke{ink, 0.5, {}} : Stroke{ink, 0.6, {0.7, 0.5}};
+  if (small) {
+    add({}, {Shape{mark.shape, {}, halo}});
+    add(strong_fill(mark.spot->step, mark.shape), {Shape{mark.shape, {}, edge}});
+  } else {
+    // A wide spot stops at its zone's bounds.
+    Clipped within{drawn.shape,
+                   {Shape{mark.shape, {}, halo}, Shape{mark.shape, strong(mark.spot->step), {}}}};
+    for (Shape& stroke : strong_texture(mark.spot->step, mark.shape)) {
+      within.within.push_back(std::move(stroke));
+    }
+    within.within.push_back(Shape{mark.shape, {}, edge});
+    layer.items.push_back(std::move(within));
+  }
+  drafting.used.spots.insert(mark.spot->step);
+  drafting.used.place_unknown |= !mark.place_known;
+}
+
+// The view to name a spot in: one that shows its recorded place, then the one with most room.
+void choose_principal(Drafting& drafting, std::size_t first) {
+  std::size_t best = first;
+  double best_room = -1;
+  for (std::size_t i = first; i < drafting.spots.size(); ++i) {
+    const SpotMark& mark = drafting.spots[i];
+    double room = mark.place_known ? 1000 : 0;
+    for (const DrawnZone& drawn : drafting.zones) {
+      if (drawn.view == mark.view && drawn.zone->number == mark.spot->zone) room += drawn.room_mm;
+    }
+    if (room > best_room) {
+      best = i;
+      best_room = room;
+    }
+  }
+  if (best < drafting.spots.size()) drafting.spots[best].principal = true;
+}
+
+}  // namespace
+
+void draw_spots(Drafting& drafting) {
+  std::map<std::pair<int, std::size_t>, int> unplaced;  // by zone and view
+  for (const weighing::Zone& zone : drafting.result.zones) {
+    std::vector<const weighing::Spot*> spots;
+    for (const weighing::Spot& spot : zone.spots) spots.push_back(&spot);
+    // Worst last, on top.
+    std::stable_sort(spots.begin(), spots.end(),
+                     [](const auto* a, const auto* b) { return a->step < b->step; });
+    for (const weighing::Spot* spot : spots) {
+      const std::size_t first = drafting.spots.size();
+      for (const DrawnZone& drawn : drafting.zones) {
+        if (zone.number == 0 || drawn.zone->number != zone.number) continue;
+        const View view = drafting.sheet.views[drawn.view].projection.view;
+        if (on_far_side(*spot, view)) continue;
+        int& before = unplaced[{zone.number, drawn.view}];
+        SpotMark mark = mark_of(drafting, *spot, drawn, before);
+        if (!spot->at.known()) ++before;
+        draw_mark(drafting, mark, drawn);
+        drafting.spots.push_back(std::move(mark));
+      }
+      if (spot->rank > 0) choose_principal(drafting, first);
+    }
+  }
+}
+
+}  // namespace tinworm::scene

@@ -1,0 +1,34 @@
+// The range of every number a survey may hold: outside it a figure is a slip of pen or unit.
+// Common practice: wide enough for any car, narrow enough that mm for inch is caught.
+#pragma once
+
+#include <string_view>
+
+namespace tinworm::survey {
+
+struct Range {
+  std::string_view what;  // as messages call it: "a metal reading"
+  double least;
+  double most;
+  std::string_view unit;
+};
+
+constexpr Range metal_range{"a metal reading", 0, 12, "mm"};  // 0: read through a hole
+constexpr Range reference_range{"a reference reading", 0.1, 12, "mm"};
+constexpr Range sheet_range{"a sheet thickness", 0.3, 12, "mm"};
+constexpr Range pit_range{"a pit depth", 0.01, 12, "mm"};
+constexpr Range film_range{"a coating thickness", 0, 20'000, "um"};
+constexpr Range size_range{"a side of a size", 0.1, 5000, "mm"};
+constexpr Range crack_range{"a crack's length", 0.1, 5000, "mm"};
+constexpr Range position_range{"a position", -10'000, 10'000, "mm"};
+constexpr Range gap_range{"a gap", 0, 200, "mm"};
+constexpr Range uncertainty_range{"a gauge's uncertainty", 0.0005, 1, "mm"};
+constexpr Range odometer_range{"an odometer reading", 0, 10'000'000, "km"};
+constexpr Range built_range{"the year a car was built", 1885, 2199, ""};  // first motor car: 1885
+constexpr Range money_range{"a price", 0.01, 1'000'000'000, ""};
+
+constexpr std::size_t name_characters = 80;
+constexpr std::size_t text_characters = 2000;
+constexpr std::size_t photo_digits = 9;
+
+}  // namespace tinworm::survey

@@ -1,0 +1,16 @@
+// Photos by number, through the survey's pattern, or by path; always inside the survey's folder.
+#pragma once
+
+#include <vector>
+
+#include "survey/page.hpp"
+
+namespace tinworm::survey {
+
+// `photos: {folder: photos, name: "IMG_{}.jpg"}`
+PhotoFolder read_photo_folder(Page& page, const yaml::Node& node);
+
+// `14 15` or a list of numbers and paths.
+std::vector<Photo> read_photos(Page& page, const yaml::Node& node);
+
+}  // namespace tinworm::survey

@@ -1,0 +1,214 @@
+#include "survey/value.hpp"
+
+#include <algorithm>
+#include <array>
+#include <functional>
+
+#include <fmt/format.h>
+
+#include "quantity/sheet.hpp"
+
+namespace tinworm::survey {
+namespace {
+
+using quantity::Refusal;
+using yaml::Node;
+
+std::string lower(std::string_view text) {
+  std::string out(text);
+  for (char& c : out)
+    if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
+  return out;
+}
+
+template <class Value>
+std::optional<Value> taken(Page& page, const Node& node,
+                           const tl::expected<Value, Refusal>& value) {
+  if (value) return *value;
+  page.refuse(node, value.error());
+  return std::nullopt;
+}
+
+std::string with_unit(double value, std::string_view unit) {
+  return unit.empty() ? fmt::format("{}", value) : fmt::format("{} {}", value, unit);
+}
+
+std::string bare_number_cure(const Page& page, const Node& node, const Range& range) {
+  const bool bare = node.text.find_first_not_of("0123456789. ") == std::string::npos;
+  if (!bare || range.unit != "mm") return "";
+  return page.units == quantity::Units::inch ? "a number without a unit is in inches in this survey"
+                                             : "a number without a unit is in mm in this survey";
+}
+
+using Line = std::function<tl::expected<std::vector<double>, Refusal>(std::string_view)>;
+
+std::vector<double> readings(Page& page, const Node& node, const Range& range, const Line& line) {
+  std::vector<double> all;
+  const auto add_from = [&](const Node& part) {
+    const auto text = unquoted(page, part, range.what);
+    if (!text) return;
+    const auto values = taken(page, part, line(*text));
+    if (!values) return;
+    for (const double value : *values)
+      if (!within(page, part, range, value)) return;  // one problem a line is enough
+    all.insert(all.end(), values->begin(), values->end());
+  };
+  if (node.kind != Node::Kind::sequence) {
+    add_from(node);
+  } else if (node.items.empty()) {
+    page.add({node.place, fmt::format("a list for {} is empty", range.what), "", "",
+              "give it readings or leave the key out"});
+  } else {
+    for (const Node& item : node.items) add_from(item);
+  }
+  return all;
+}
+
+}  // namespace
+
+bool boolean_elsewhere(Page& page, const Node& node) {
+  constexpr std::array booleans{"yes", "no", "on", "off", "true", "false", "y", "n"};
+  if (node.kind != Node::Kind::scalar || node.quoted) return false;
+  const std::string text = lower(node.text);
+  if (std::find(booleans.begin(), booleans.end(), text) == booleans.end()) return false;
+  page.add({node.place, "other YAML readers take this word as true or false", node.text, "",
+            "write what is meant in another word, or quote it where words are free"});
+  return true;
+}
+
+std::optional<std::string_view> scalar(Page& page, const Node& node, std::string_view what) {
+  if (boolean_elsewhere(page, node)) return std::nullopt;
+  const auto text = yaml::scalar(node, page.problems, what);
+  if (node.kind != Node::Kind::scalar) return std::nullopt;
+  return text;
+}
+
+std::optional<std::string_view> unquoted(Page& page, const Node& node, std::string_view what) {
+  const auto text = scalar(page, node, what);
+  if (text && node.quoted) {
+    page.add({node.place, fmt::format("{} stands without quotes", what), node.text, "",
+              "leave out the quotes"});
+    return std::nullopt;
+  }
+  return text;
+}
+
+void unknown_word(Page& page, const Node& node, std::string_view what,
+                  const std::vector<std::string>& allowed) {
+  page.add({node.place, fmt::format("unknown word for {}", what), node.text,
+            fmt::format("{}", fmt::join(allowed, ", ")), yaml::did_you_mean(node.text, allowed)});
+}
+
+std::string text_of(Page& page, const Node& node, std::string_view what,
+                    std::size_t most_characters) {
+  const auto text = scalar(page, node, what);
+  if (!text) return "";
+  if (text->find_first_not_of(" \t\n") == std::string_view::npos)
+    page.add({node.place, fmt::format("{} is blank", what), "", "", "fill it in or leave it out"});
+  if (characters(*text) > most_characters)
+    page.add({node.place, fmt::format("{} is too long", what), "",
+              fmt::format("{} characters", most_characters), ""});
+  return std::string(*text);
+}
+
+std::string name_of(Page& page, const Node& node, std::string_view what) {
+  const std::string name = text_of(page, node, what, name_characters);
+  if (name.find('\n') != std::string::npos)
+    page.add({node.place, fmt::format("{} stands on one line", what), "", "", ""});
+  return name;
+}
+
+std::optional<double> within(Page& page, const Node& node, const Range& range, double value) {
+  if (value >= range.least && value <= range.most) return value;
+  page.add({node.place, fmt::format("{} is out of range", range.what), node.text,
+            fmt::format("{} to {}", range.least, with_unit(range.most, range.unit)),
+            bare_number_cure(page, node, range)});
+  return std::nullopt;
+}
+
+std::optional<double> length_mm(Page& page, const Node& node, const Range& range) {
+  const auto text = unquoted(page, node, range.what);
+  if (!text) return std::nullopt;
+  const auto value = taken(page, node, quantity::parse_length_mm(*text, page.units));
+  return value ? within(page, node, range, *value) : std::nullopt;
+}
+
+std::optional<double> coordinate_mm(Page& page, const Node& node) {
+  const auto text = unquoted(page, node, position_range.what);
+  if (!text) return std::nullopt;
+  const auto value = taken(page, node, quantity::parse_coordinate_mm(*text, page.units));
+  return value ? within(page, node, position_range, *value) : std::nullopt;
+}
+
+std::optional<double> sheet_mm(Page& page, const Node& node) {
+  const auto text = unquoted(page, node, sheet_range.what);
+  if (!text) return std::nullopt;
+  const auto value = taken(page, node, quantity::parse_sheet_mm(*text, page.units));
+  return value ? within(page, node, sheet_range, *value) : std::nullopt;
+}
+
+std::optional<Size> size_mm(Page& page, const Node& node) {
+  const auto text = unquoted(page, node, "a size");
+  if (!text) return std::nullopt;
+  const auto size = taken(page, node, quantity::parse_size(*text, page.units));
+  if (!size || !within(page, node, size_range, size->along_mm) ||
+      !within(page, node, size_range, size->across_mm))
+    return std::nullopt;
+  return size;
+}
+
+std::optional<double> share(Page& page, const Node& node) {
+  const auto text = unquoted(page, node, "the share that was seen");
+  if (!text) return std::nullopt;
+  const auto value = taken(page, node, quantity::parse_share(*text));
+  if (!value || (*value > 0 && *value < 1)) return value;
+  page.add({node.place, "a zone seen in part is seen neither wholly nor not at all", node.text,
+            "over 0 % and under 100 %",
+            *value > 0 ? "name it under bare or coated" : "name it under hidden, with its reason"});
+  return std::nullopt;
+}
+
+std::optional<double> distance_km(Page& page, const Node& node) {
+  const auto text = unquoted(page, node, odometer_range.what);
+  if (!text) return std::nullopt;
+  const auto value = taken(page, node, quantity::parse_distance_km(*text));
+  return value ? within(page, node, odometer_range, *value) : std::nullopt;
+}
+
+std::optional<int> year(Page& page, const Node& node, const Range& range) {
+  const auto text = unquoted(page, node, range.what);
+  if (!text) return std::nullopt;
+  const auto value = taken(page, node, quantity::parse_whole_number(*text));
+  if (!value || !within(page, node, range, *value)) return std::nullopt;
+  return value;
+}
+
+std::optional<PartialDate> date(Page& page, const Node& node, std::string_view what) {
+  const auto text = unquoted(page, node, what);
+  if (!text) return std::nullopt;
+  return taken(page, node, quantity::parse_date(*text));
+}
+
+std::optional<PartialDate> past_date(Page& page, const Node& node, std::string_view what) {
+  const auto day = date(page, node, what);
+  if (!day) return day;
+  if (page.visited && day->first() > page.visited->last())
+    page.add({node.place, fmt::format("{} lies after the visit", what), node.text,
+              fmt::format("up to {}", page.visited->text()), ""});
+  if (page.built && day->year < *page.built)
+    page.add({node.place, fmt::format("{} lies before the car was built", what), node.text,
+              fmt::format("from {}", *page.built), ""});
+  return day;
+}
+
+std::vector<double> readings_mm(Page& page, const Node& node, const Range& range) {
+  return readings(page, node, range, [&](std::string_view text) {
+    return quantity::parse_lengths_mm(text, page.units);
+  });
+}
+
+std::vector<double> films_um(Page& page, const Node& node) {
+  return readings(page, node, film_range, quantity::parse_films_um);
+}
+
+}  // namespace tinworm::survey

@@ -1,0 +1,61 @@
+// One value of a survey from its node: words, quantities within their limits, dates, free text.
+// Each adds a problem to the page and returns nothing where the node isn't what it should be.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "survey/limits.hpp"
+#include "survey/page.hpp"
+
+namespace tinworm::survey {
+
+// A plain scalar that other YAML readers turn into true or false: yes, No, on, off, true, n …
+// Adds the problem and is true.
+bool boolean_elsewhere(Page& page, const yaml::Node& node);
+
+// Scalar text for a word, a number or a date. Nothing for lists, maps and booleans elsewhere.
+std::optional<std::string_view> scalar(Page& page, const yaml::Node& node, std::string_view what);
+
+// The same for numbers and dates, which stand without quotes.
+std::optional<std::string_view> unquoted(Page& page, const yaml::Node& node, std::string_view what);
+
+void unknown_word(Page& page, const yaml::Node& node, std::string_view what,
+                  const std::vector<std::string>& allowed);
+
+template <class Word>
+std::optional<Word> word_of(Page& page, const yaml::Node& node, std::string_view what) {
+  const auto text = scalar(page, node, what);
+  if (!text) return std::nullopt;
+  const auto value = of<Word>(*text);
+  if (!value) unknown_word(page, node, what, words<Word>());
+  return value;
+}
+
+// Free words, with a limit on their length; `what` as "a note".
+std::string text_of(Page& page, const yaml::Node& node, std::string_view what,
+                    std::size_t most_characters = text_characters);
+std::string name_of(Page& page, const yaml::Node& node, std::string_view what);  // one line, short
+
+// `value` if it lies in the range.
+std::optional<double> within(Page& page, const yaml::Node& node, const Range& range, double value);
+
+std::optional<double> length_mm(Page& page, const yaml::Node& node, const Range& range);
+std::optional<double> coordinate_mm(Page& page, const yaml::Node& node);
+std::optional<double> sheet_mm(Page& page, const yaml::Node& node);
+std::optional<Size> size_mm(Page& page, const yaml::Node& node);
+std::optional<double> share(Page& page, const yaml::Node& node);  // over 0 and under 1
+std::optional<double> distance_km(Page& page, const yaml::Node& node);
+std::optional<int> year(Page& page, const yaml::Node& node, const Range& range);
+std::optional<PartialDate> date(Page& page, const yaml::Node& node, std::string_view what);
+
+// A date that can't lie after the visit, nor before the car was built: repairs, wax.
+std::optional<PartialDate> past_date(Page& page, const yaml::Node& node, std::string_view what);
+
+// Several readings, as a list or as one line of numbers.
+std::vector<double> readings_mm(Page& page, const yaml::Node& node, const Range& range);
+std::vector<double> films_um(Page& page, const yaml::Node& node);
+
+}  // namespace tinworm::survey

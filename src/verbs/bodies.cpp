@@ -1,0 +1,173 @@
+#include "verbs/bodies.hpp"
+
+#include <fmt/format.h>
+#include <nlohmann/json.hpp>
+
+#include "body/checker.hpp"
+#include "output/figures.hpp"
+#include "output/table.hpp"
+#include "output/weigh_json.hpp"
+#include "output/zone_text.hpp"
+#include "verbs/command_error.hpp"
+#include "verbs/plan_shelf.hpp"
+#include "yaml/problem.hpp"
+
+namespace tinworm::verbs {
+namespace {
+
+using nlohmann::ordered_json;
+using output::Align;
+
+// Both twins on one line: they differ by their side alone.
+std::string number_text(const body::Zone& zone) {
+  if (const auto pair = zone.pair()) return fmt::format("{:02} {:02}", zone.number, *pair);
+  return fmt::format("{:02}", zone.number);
+}
+
+std::vector<output::Row> zone_rows(const body::Plan& plan, bool pairs) {
+  std::vector<output::Row> rows;
+  for (const body::Zone& zone : plan.zones) {
+    const bool is_pair = zone.side() != body::Side::centre;
+    if (is_pair != pairs || zone.side() == body::Side::right) continue;
+    const std::string name =
+        zone.also.empty() ? zone.name : fmt::format("{} ({})", zone.name, zone.also);
+    rows.push_back({number_text(zone), name, std::string(body::word(zone.role)),
+                    std::string(body::word(zone.joined)), std::string(body::word(zone.build)),
+                    fmt::format("{:.2f} mm", zone.sheet_mm), fmt::format("{:.2f} m²", zone.area_m2),
+                    zone.starts});
+  }
+  return rows;
+}
+
+std::string zones_text(const std::string& title, const std::vector<output::Row>& rows,
+                       const output::TextStyle& style) {
+  if (rows.empty()) return "";
+  return "\n" + output::heading(title, style) + "\n" +
+         output::table({{"zone"},
+                        {"name"},
+                        {"role"},
+                        {"joined"},
+                        {"build"},
+                        {"sheet", Align::right},
+                        {"area", Align::right},
+                        {"rust starts"}},
+                       rows, style.width);
+}
+
+std::string mounts_text(const body::Plan& plan, const output::TextStyle& style) {
+  std::vector<output::Row> rows;
+  for (const body::Mount& mount : plan.mounts) {
+    rows.push_back({mount.what, std::string(body::word(mount.carries)),
+                    body::under_near_rule(mount.carries) ? "strict" : "",
+                    output::zone_ranges(mount.on)});
+  }
+  if (rows.empty()) return "";
+  return "\n" + output::heading("Mounts (strict: metal near them is judged as theirs)", style) +
+         "\n" + output::table({{"mount"}, {"carries"}, {"rule"}, {"stands on"}}, rows, style.width);
+}
+
+// How much of each drawing is zones: what has no number can't be surveyed.
+std::string coverage_text(const body::Plan& plan, const output::TextStyle& style) {
+  std::vector<output::Row> rows;
+  for (const body::Coverage& part : body::coverage(plan)) {
+    if (!part.has_silhouette) continue;
+    rows.push_back({std::string(body::word(part.layer)), std::string(body::word(part.view)),
+                    output::percent_text(part.drawn_share)});
+  }
+  if (rows.empty()) return "";
+  return "\n" + output::heading("Share of each drawing that zones cover", style) + "\n" +
+         output::table({{"layer"}, {"view"}, {"covered", Align::right}}, rows, style.width);
+}
+
+std::string plan_text(const body::Plan& plan, const output::TextStyle& style) {
+  std::string text = output::heading(fmt::format("{} {}", plan.name, plan.version), style) +
+                     fmt::format(": {}, {}\n", plan.title, body::word(plan.construction));
+  text += zones_text("Centre line and singles, front to rear", zone_rows(plan, false), style);
+  text += zones_text("Pairs, left and right", zone_rows(plan, true), style);
+  return text + mounts_text(plan, style) + coverage_text(plan, style);
+}
+
+ordered_json plan_json(const body::Plan& plan) {
+  ordered_json zones = ordered_json::array();
+  for (const body::Zone& zone : plan.zones) {
+    zones.push_back({{"zone", zone.number},
+                     {"name", zone.name},
+                     {"also", zone.also},
+                     {"side", body::word(zone.side())},
+                     {"role", body::word(zone.role)},
+                     {"joined", body::word(zone.joined)},
+                     {"build", body::word(zone.build)},
+                     {"sheet_mm", zone.sheet_mm},
+                     {"area_m2", zone.area_m2},
+                     {"starts", zone.starts}});
+  }
+  return {{"tinworm", TINWORM_VERSION},
+          {"kind", "body"},
+          {"name", plan.name},
+          {"version", plan.version},
+          {"title", plan.title},
+          {"construction", body::word(plan.construction)},
+          {"zones", zones}};
+}
+
+body::PlanPtr named_plan(PlanShelf& plans, const std::string& name, const Streams& streams) {
+  const auto plan = plans.find(name, "");
+  if (plan) return *plan;
+  const std::string mistakes = plans.mistakes(name, "");
+  if (mistakes.empty()) {
+    const std::string near = yaml::nearest_word(name, plans.names());
+    throw CommandError("bodies", fmt::format("{}: \"{}\"", plan.error().what, name),
+                       near.empty() ? fmt::format("There are {}.", fmt::join(plans.names(), ", "))
+                                    : fmt::format("Did you mean {}?", near));
+  }
+  streams.complain(mistakes);
+  return nullptr;
+}
+
+ExitStatus list(PlanShelf& plans, const BodiesOptions& options, const Streams& streams) {
+  ExitStatus status = done;
+  std::vector<output::Row> rows;
+  ordered_json bodies = ordered_json::array();
+  for (const std::string& name : plans.names()) {
+    const body::PlanPtr plan = named_plan(plans, name, streams);
+    if (!plan) {
+      status = errors_in_files;
+      continue;
+    }
+    const std::string zones = fmt::format("{}", plan->zones.size());
+    const auto construction = body::word(plan->construction);
+    rows.push_back({plan->name, fmt::format("{}", plan->version), zones, std::string(construction),
+                    plan->title});
+    bodies.push_back({{"name", plan->name},
+                      {"version", plan->version},
+                      {"title", plan->title},
+                      {"construction", construction},
+                      {"zones", plan->zones.size()}});
+  }
+  if (options.to.kind == Kind::json) {
+    streams.print(
+        output::json_text({{"tinworm", TINWORM_VERSION}, {"kind", "bodies"}, {"bodies", bodies}},
+                          output::Lines::many));
+    return status;
+  }
+  const int width = streams.style(options.common.no_colour).width;
+  streams.print(output::table(
+      {{"body"}, {"version", Align::right}, {"zones", Align::right}, {"construction"}, {"title"}},
+      rows, width, ""));
+  return status;
+}
+
+}  // namespace
+
+ExitStatus run(const BodiesOptions& options, const Streams& streams) {
+  PlanShelf plans(options.common.panels);
+  if (options.name.empty()) return list(plans, options, streams);
+  const body::PlanPtr plan = named_plan(plans, options.name, streams);
+  if (!plan) return errors_in_files;
+  streams.print(options.to.kind == Kind::json
+                    ? output::json_text(plan_json(*plan), output::Lines::many)
+                    : plan_text(*plan, streams.style(options.common.no_colour)));
+  return done;
+}
+
+}  // namespace tinworm::verbs

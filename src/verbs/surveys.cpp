@@ -1,0 +1,64 @@
+#include "verbs/surveys.hpp"
+
+#include <algorithm>
+#include <filesystem>
+#include <utility>
+
+#include "output/file_error.hpp"
+#include "output/fingerprint.hpp"
+#include "output/whole_file.hpp"
+#include "survey/reader.hpp"
+
+namespace tinworm::verbs {
+
+namespace fs = std::filesystem;
+
+Loaded load_survey(const std::string& file, PlanShelf& plans) {
+  const std::string text = output::read_whole(file, most_bytes);
+  const std::string beside = fs::path(file).parent_path().string();
+  std::string bad_plan;
+  survey::Reading reading = survey::read_survey(text, [&](std::string_view name) {
+    auto plan = plans.find(name, beside);
+    if (!plan) bad_plan = plans.mistakes(name, beside);
+    return plan;
+  });
+  Loaded loaded{
+      file, output::sha256(text), std::move(reading.survey), std::move(reading.problems), {}};
+  if (!loaded.problems.empty()) {
+    loaded.mistakes = yaml::to_text(loaded.problems, file, text) + bad_plan;
+  }
+  return loaded;
+}
+
+std::vector<std::string> named_files(const std::vector<std::string>& named) {
+  std::vector<std::string> files;
+  for (const std::string& name : named) {
+    std::error_code unknown;  // reading it will tell
+    if (!fs::is_directory(name, unknown)) {
+      files.push_back(name);
+      continue;
+    }
+    const std::vector<std::string> inside = yaml_files(name);
+    if (inside.empty()) {
+      throw output::FileError(name, "a folder without surveys", "surveys end in .yaml");
+    }
+    files.insert(files.end(), inside.begin(), inside.end());
+  }
+  return files;
+}
+
+std::vector<std::string> yaml_files(const std::string& folder) {
+  std::error_code error;
+  std::vector<std::string> files;
+  for (fs::directory_iterator entry(folder, error), end; !error && entry != end;
+       entry.increment(error)) {
+    const fs::path& path = entry->path();
+    const bool hidden = path.filename().string().starts_with('.');
+    if (path.extension() == ".yaml" && !hidden) files.push_back(path.string());
+  }
+  if (error) throw output::FileError(folder, output::reason_of(error.value()));
+  std::sort(files.begin(), files.end());
+  return files;
+}
+
+}  // namespace tinworm::verbs

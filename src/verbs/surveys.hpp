@@ -1,0 +1,35 @@
+// From files named on a command line to surveys.
+#pragma once
+
+#include <cstddef>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "survey/survey.hpp"
+#include "verbs/plan_shelf.hpp"
+
+namespace tinworm::verbs {
+
+// Read at most; the YAML reader refuses much less, with a place and a cure.
+constexpr std::size_t most_bytes = 16u << 20;
+
+struct Loaded {
+  std::string file;    // as named
+  std::string sha256;  // of its bytes
+  std::optional<survey::Survey> survey;
+  yaml::Problems problems;
+  std::string mistakes;  // every problem with its place, those of a bad body plan after them
+};
+
+// Throws output::FileError where the file can't be read.
+Loaded load_survey(const std::string& file, PlanShelf& plans);
+
+// The files named, a folder replaced by its *.yaml in order of name. Throws output::FileError for a
+// folder without one.
+std::vector<std::string> named_files(const std::vector<std::string>& named);
+
+// The *.yaml files of a folder in order of name. Throws output::FileError.
+std::vector<std::string> yaml_files(const std::string& folder);
+
+}  // namespace tinworm::verbs

@@ -1,0 +1,114 @@
+#include "verbs/weigh.hpp"
+
+#include <algorithm>
+
+#include <fmt/format.h>
+#include <nlohmann/json.hpp>
+
+#include "output/explain.hpp"
+#include "output/weigh_csv.hpp"
+#include "output/weigh_json.hpp"
+#include "output/weigh_text.hpp"
+#include "output/whole_file.hpp"
+#include "output/zone_text.hpp"
+#include "rules/rules.hpp"
+#include "verbs/command_error.hpp"
+#include "verbs/over_surveys.hpp"
+#include "weighing/weigh.hpp"
+
+namespace tinworm::verbs {
+namespace {
+
+const weighing::Zone& zone_to_explain(const weighing::Result& result, const std::string& wanted) {
+  for (const weighing::Zone& zone : result.zones) {
+    if (output::zone_number(zone.number, zone.own) == wanted) return zone;
+  }
+  throw CommandError("weigh", fmt::format("{} has no zone {}", result.file, wanted),
+                     fmt::format("\"tinworm bodies {}\" lists them.", result.body->name));
+}
+
+std::string text_of(const weighing::Result& result, const WeighOptions& options, bool many,
+                    const output::TextStyle& style) {
+  switch (options.to.kind) {
+    case Kind::json:
+      return output::json_text(output::weigh_json(result),
+                               many ? output::Lines::one : output::Lines::many);
+    case Kind::csv:
+      return output::weigh_csv_rows(result);
+    default:
+      break;
+  }
+  if (!options.explain.empty()) {
+    return output::explain_zone(result, zone_to_explain(result, options.explain), style);
+  }
+  return many ? "" : output::weigh_text(result, style);
+}
+
+// Results as they come where they go to standard output, else kept until all are there: a file is
+// written whole.
+class Sink {
+ public:
+  Sink(const Destination& to, const Streams& streams) : to_(to), streams_(streams) {}
+  void add(const std::string& text) {
+    if (to_.path == "-") {
+      streams_.print(text);
+    } else {
+      whole_ += text;
+    }
+  }
+  void finish() {
+    if (to_.path == "-" || whole_.empty()) return;
+    output::write_whole(to_.path, whole_);
+    streams_.tell(fmt::format("wrote {}\n", to_.path));
+  }
+
+ private:
+  const Destination& to_;
+  const Streams& streams_;
+  std::string whole_;
+};
+
+}  // namespace
+
+weighing::Result weighed(const Loaded& loaded) {
+  weighing::Result result = weighing::weigh(*loaded.survey, rules::Rules{});
+  result.file = loaded.file;
+  result.sha256 = loaded.sha256;
+  return result;
+}
+
+ExitStatus run(const WeighOptions& options, const Streams& streams) {
+  PlanShelf plans(options.common.panels);
+  const std::vector<std::string> files = named_files(options.files);
+  keep_apart("weigh", files, {options.to.path});
+  const bool many = files.size() > 1 || files != options.files;  // a folder, be it of one
+  output::TextStyle style;
+  if (options.to.path == "-") style = streams.style(options.common.no_colour);
+  style.units = options.units;
+
+  const Work work = [&](const std::string& file) -> Outcome {
+    const Loaded loaded = load_survey(file, plans);
+    if (!loaded.survey) return {{}, loaded.mistakes, {}, errors_in_files};
+    const weighing::Result result = weighed(loaded);
+    return {text_of(result, options, many, style), loaded.mistakes, output::weigh_line(result),
+            done};
+  };
+  Sink sink(options.to, streams);
+  std::vector<output::Row> lines;
+  bool first = true;
+  const ExitStatus status =
+      over_surveys(files, options.common, streams, work, [&](const Outcome& outcome) {
+        if (outcome.status != done) return;
+        if (first && options.to.kind == Kind::csv) sink.add(output::weigh_csv_header());
+        first = false;
+        sink.add(outcome.results);
+        lines.push_back(outcome.line);
+      });
+  if (many && options.to.kind == Kind::text && options.explain.empty()) {
+    sink.add(output::table(output::weigh_line_columns(), lines, style.width, ""));
+  }
+  sink.finish();
+  return status;
+}
+
+}  // namespace tinworm::verbs

@@ -1,0 +1,19 @@
+// `tinworm weigh`: what surveys come to.
+#pragma once
+
+#include "verbs/exit_status.hpp"
+#include "verbs/options.hpp"
+#include "verbs/plan_shelf.hpp"
+#include "verbs/streams.hpp"
+#include "verbs/surveys.hpp"
+#include "weighing/result.hpp"
+
+namespace tinworm::verbs {
+
+// Throws CommandError for a zone to explain that a body lacks.
+ExitStatus run(const WeighOptions& options, const Streams& streams);
+
+// Of a survey that was read well; with its file and fingerprint.
+weighing::Result weighed(const Loaded& loaded);
+
+}  // namespace tinworm::verbs

@@ -1,0 +1,94 @@
+#include "weighing/gauging.hpp"
+
+#include <fmt/format.h>
+
+#include "metal/echo.hpp"
+
+namespace tinworm::weighing {
+namespace {
+
+using Sets = std::vector<std::vector<double>>;
+
+void gather(const std::string& where, const survey::Zone& zone, const metal::Prior& prior,
+            Sets& sets, std::vector<std::string>& questions) {
+  const auto take = [&](const std::string& what, const std::vector<double>& readings) {
+    if (readings.empty()) return;
+    sets.push_back(readings);
+    if (metal::too_wide(readings, prior))
+      questions.push_back(
+          fmt::format("{}, {}: readings differ by {:.2f} mm; is it one sheet, and was it clean?",
+                      where, what, metal::spread(readings)));
+  };
+  take("reference", zone.reference_mm);
+  for (const survey::Spot& spot : zone.found) take(spot.name, spot.metal_mm);
+}
+
+// What the sheet of a zone is before anything is measured: the survey's word, else the plan's.
+double stated_mm(const body::Zone& zone, const survey::Survey& survey) {
+  const auto entry = survey.zones.find(zone.number);
+  if (entry != survey.zones.end() && entry->second.sheet_mm) return *entry->second.sheet_mm;
+  return zone.sheet_mm;
+}
+
+const survey::Zone* pair_entry(const ZoneFacts& zone, const survey::Survey& survey) {
+  if (!zone.plan || !zone.plan->pair()) return nullptr;
+  const body::Zone* twin = survey.body->zone(*zone.plan->pair());
+  const auto entry = survey.zones.find(*zone.plan->pair());
+  if (!twin || entry == survey.zones.end() || entry->second.reference_mm.empty()) return nullptr;
+  return stated_mm(*zone.plan, survey) == stated_mm(*twin, survey) ? &entry->second : nullptr;
+}
+
+}  // namespace
+
+Gauging gauging(const survey::Survey& survey, const rules::Rules& rules) {
+  Gauging result;
+  result.prior = {rules.prior_scatter_mm, rules.prior_degrees, rules.scatter_limit_mm};
+  result.gauge_assumed = !survey.gauge.uncertainty_mm;
+  result.gauge_standard_mm = survey.gauge.uncertainty_mm.value_or(rules.gauge_uncertainty_mm);
+  Sets sets;
+  for (const ZoneFacts& zone : zone_facts(survey))
+    if (zone.entry) gather(title(zone), *zone.entry, result.prior, sets, result.questions);
+  result.pooled = metal::pooled(sets, result.prior);
+  return result;
+}
+
+Coating coating(const survey::Survey& survey, const survey::Zone* entry,
+                const rules::Rules& rules) {
+  if (survey.gauge.coating != survey::Coating::left_on) return {};
+  if (!entry) return {.upper_bound = true};
+  const auto echo = metal::echo_correction(
+      entry->film_um, {rules.echo_factor, rules.film_relative, rules.echo_film_limit_um});
+  if (!echo) return {.upper_bound = true};
+  return {echo->subtract_mm, echo->standard_mm, false};
+}
+
+metal::Measured measured(std::span<const double> readings_mm, const Coating& coating,
+                         const Gauging& gauging) {
+  return {metal::mean(readings_mm) - coating.subtract_mm, static_cast<int>(readings_mm.size()),
+          metal::repeatability_of(readings_mm, gauging.pooled, gauging.prior), coating.standard_mm};
+}
+
+ZoneBaseline baseline(const ZoneFacts& zone, const survey::Survey& survey, const Gauging& gauging,
+                      const rules::Rules& rules) {
+  const auto usable = [&](const survey::Zone* entry) {
+    return entry && !entry->reference_mm.empty() && !coating(survey, entry, rules).upper_bound &&
+           metal::mean(entry->reference_mm) > coating(survey, entry, rules).subtract_mm;
+  };
+  const auto sound_metal = [&](const survey::Zone& entry) {
+    return measured(entry.reference_mm, coating(survey, &entry, rules), gauging);
+  };
+  if (usable(zone.entry))
+    return {BaselineFrom::reference, metal::reference(sound_metal(*zone.entry))};
+  if (const survey::Zone* twin = pair_entry(zone, survey); usable(twin))
+    return {BaselineFrom::pair_reference,
+            metal::pair_reference(sound_metal(*twin), rules.pair_half_share)};
+  if (zone.entry && zone.entry->sheet_mm)
+    return {BaselineFrom::survey_sheet,
+            metal::stated_sheet(*zone.entry->sheet_mm, rules.survey_sheet_half_share)};
+  if (zone.plan)
+    return {BaselineFrom::plan_sheet,
+            metal::stated_sheet(zone.plan->sheet_mm, rules.plan_sheet_half_share)};
+  return {};
+}
+
+}  // namespace tinworm::weighing

@@ -1,0 +1,149 @@
+#include "weighing/verdict.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <tuple>
+
+#include "weighing/open_up.hpp"
+#include "weighing/words.hpp"
+
+namespace tinworm::weighing {
+namespace {
+
+bool strictly_near(const Spot& spot) {
+  return spot.near == Near::on_mount || spot.near == Near::within_radius;
+}
+
+Level level_of(const Spot& spot, const Zone& zone, Step step, bool near, bool proved,
+               bool unknown_repair_counts) {
+  const bool load_bearing = zone.role != body::Role::skin;
+  if (spot.is_repair && load_bearing) {
+    const std::optional<bool> reliable = zone.repairs[spot.index].reliable;
+    const bool bad = spot.found ? reliable == false : unknown_repair_counts;
+    if (bad)
+      return near ? Level{Verdict::do_not_drive, "repair-near-mount"}
+                  : Level{Verdict::repair, "repair-not-relied-on"};
+  }
+  if (!spot.found) return {};
+  if (load_bearing && proved && near && step >= Step::weak)
+    return {Verdict::do_not_drive, "weak-near-mount"};
+  if (load_bearing && proved && step >= Step::thin)
+    return {Verdict::repair, step == Step::thin ? "past-limit" : "weak"};
+  if (!load_bearing && step == Step::holed) return {Verdict::treat, "skin-holed"};
+  return {Verdict::treat, "rusted"};
+}
+
+Reason reason(const Spot& spot, const Zone& zone, std::string_view rule,
+              const rules::Rules& rules) {
+  return {zone.number,       zone.own,         spot.name, describe(spot, zone, rule, rules),
+          std::string(rule), rule_source(rule)};
+}
+
+// Places whose zone was seen, with what they ask for.
+template <class Use>
+void each_seen_spot(const Result& result, const std::vector<ZoneFacts>& facts, Use use) {
+  for (std::size_t i = 0; i < result.zones.size(); ++i)
+    if (facts[i].is_seen())
+      for (const Spot& spot : result.zones[i].spots) use(spot, result.zones[i]);
+}
+
+void find_verdict(Result& result, const std::vector<ZoneFacts>& facts, const rules::Rules& rules) {
+  each_seen_spot(result, facts, [&](const Spot& spot, const Zone& zone) {
+    result.verdict = std::max(result.verdict, level(spot, zone).verdict);
+  });
+  if (result.verdict == Verdict::not_known) {
+    const bool enough = result.main.area_share + 1e-9 >= rules.coverage_limit;
+    if (enough) result.verdict = Verdict::leave_alone;
+    const char* rule = enough ? "nothing-found" : "coverage";
+    result.reasons.push_back({0, "", "",
+                              enough ? "nothing found where looked"
+                                     : "nothing found, but too little was seen to say more",
+                              rule, rule_source(rule)});
+    return;
+  }
+  std::vector<std::pair<int, Reason>> found;
+  each_seen_spot(result, facts, [&](const Spot& spot, const Zone& zone) {
+    const Level asks = level(spot, zone);
+    if (asks.verdict == result.verdict)
+      found.emplace_back(spot.rank, reason(spot, zone, asks.rule, rules));
+  });
+  std::ranges::stable_sort(found, {}, &std::pair<int, Reason>::first);
+  for (auto& [rank, each] : found) result.reasons.push_back(std::move(each));
+}
+
+void find_could_be(Result& result, const std::vector<ZoneFacts>& facts) {
+  result.could_be = result.verdict;
+  for (std::size_t i = 0; i < result.zones.size(); ++i) {
+    const Zone& zone = result.zones[i];
+    if (zone.fitted && zone.role == body::Role::main && zone.on_mount && !facts[i].is_seen())
+      result.could_be = Verdict::do_not_drive;
+    for (const Spot& spot : zone.spots)
+      result.could_be = std::max(result.could_be, level_at_low(spot, zone).verdict);
+  }
+}
+
+}  // namespace
+
+Level level(const Spot& spot, const Zone& zone) {
+  return level_of(spot, zone, spot.step, strictly_near(spot), spot.by_measure_or_hand, false);
+}
+
+Level level_at_low(const Spot& spot, const Zone& zone) {
+  return level_of(spot, zone, spot.step_low, spot.near != Near::no, true, true);
+}
+
+std::string rule_source(std::string_view rule) {
+  static const char* const manual = "UK MOT inspection manual, cars, Appendix A section 2";
+  if (rule == "weak-near-mount")
+    return fmt::format(
+        "{} (load-bearing metal within 30 cm of such a mounting); its older Appendix C (a hole, or "
+        "metal not sound under hand or tool)",
+        manual);
+  if (rule == "repair-near-mount" || rule == "repair-not-relied-on")
+    return "UK MOT inspection manual, cars, Appendix A (continuous seam weld; brazing, solder, "
+           "bonding, fibre and filler are not strong enough for load-bearing members)";
+  if (rule == "past-limit") return rules::constant("repair-limit").source;
+  if (rule == "weak") return "less than half the sheet left, or it gives (memory)";
+  if (rule == "coverage") return "a share of the main structure must be seen (memory)";
+  if (rule == "mount-not-seen" || rule == "may-be-near")
+    return fmt::format(
+        "{} (30 cm); what is covered need not be checked there, and a pass is silent "
+        "about it",
+        manual);
+  if (rule == "found-by-tap")
+    return "UK MOT inspection manual, cars, Appendix A section 3 (light tapping: corroded or "
+           "filled "
+           "metal sounds duller)";
+  if (rule == "skin-holed")
+    return "a holed skin lets water in and carries no load (common practice)";
+  return "common practice";
+}
+
+void judge(Result& result, const std::vector<ZoneFacts>& facts, const rules::Rules& rules) {
+  find_verdict(result, facts, rules);
+  find_could_be(result, facts);
+  find_open_up(result, facts, rules);
+}
+
+void rank(std::vector<Zone>& zones) {
+  struct Placed {
+    Spot* spot;
+    const Zone* zone;
+    int order;
+  };
+  std::vector<Placed> found;
+  for (Zone& zone : zones)
+    for (Spot& spot : zone.spots)
+      if (spot.found) found.push_back({&spot, &zone, static_cast<int>(found.size())});
+  const auto key = [](const Placed& p) {
+    const int number = p.zone->own.empty() ? p.zone->number : 1000;
+    return std::tuple(-static_cast<int>(level(*p.spot, *p.zone).verdict), !strictly_near(*p.spot),
+                      static_cast<int>(p.zone->role), p.spot->metal.weighed.value, number, p.order);
+  };
+  std::ranges::sort(found, {}, key);
+  int rank = 0;
+  for (const Placed& each : found) each.spot->rank = ++rank;
+}
+
+}  // namespace tinworm::weighing

@@ -1,0 +1,237 @@
+#include "weighing/weigh_zone.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+#include "metal/film.hpp"
+#include "metal/repeatability.hpp"
+#include "metal/rusted_area.hpp"
+#include "weighing/burden.hpp"
+#include "weighing/metal_at.hpp"
+#include "weighing/nearness.hpp"
+#include "weighing/repair.hpp"
+#include "weighing/spread.hpp"
+#include "weighing/step.hpp"
+
+namespace tinworm::weighing {
+namespace {
+
+bool is_near(const Spot& spot) {
+  return spot.near == Near::on_mount || spot.near == Near::within_radius;
+}
+
+std::optional<survey::Size> size_of(const survey::Spot& spot, const rules::Rules& rules,
+                                    bool& assumed) {
+  if (spot.size) return spot.size;
+  if (spot.hole) return spot.hole;
+  if (spot.rust != survey::Rust::hole) return std::nullopt;
+  assumed = true;
+  return survey::Size{rules.hole_mm, rules.hole_mm};
+}
+
+double counts_as(body::Role role, bool near, const rules::Rules& rules) {
+  if (role == body::Role::skin) return 0;
+  return role == body::Role::main || near ? 1 : rules.local_weight;
+}
+
+void place(Spot& spot, const ZoneFacts& zone, const Context& context) {
+  if (!zone.plan) return;
+  const Nearness nearby =
+      nearness(spot.at, spot.size, *zone.plan, *context.survey.body, context.rules);
+  spot.near = nearby.near;
+  spot.near_what = nearby.mount;
+  spot.near_mm = nearby.distance_mm;
+}
+
+// Steps at the likely metal left and at both ends.
+void set_steps(Spot& spot, bool rusted, Step least, const rules::Rules& rules) {
+  const Span& metal = spot.metal.weighed;
+  spot.step = std::max(least, step_of(metal.value, rusted, rules));
+  spot.step_low = std::max(least, step_of(metal.low, rusted, rules));
+  spot.step_high = std::max(least, step_of(metal.high, rusted, rules));
+}
+
+// Whether metal was lost that no word tells of: measured against sound metal of the same sheet, it
+// must have gone on the side that wasn't seen.
+bool lost_unseen(const MetalLeft& metal, const rules::Rules& rules) {
+  return metal.kind == SpanKind::interval && metal.weighed.value + 1e-9 < rules.sound_limit;
+}
+
+Spot weigh_spot(const survey::Spot& found, int index, const ZoneFacts& zone,
+                const ZoneBaseline& baseline, const Context& context,
+                std::vector<std::string>& questions) {
+  Spot spot;
+  spot.zone = zone.number;
+  spot.own = zone.own;
+  spot.name = found.name;
+  spot.index = index;
+  spot.rust = found.rust ? std::string(word(*found.rust)) : "";
+  spot.at = found.at;
+  spot.size = size_of(found, context.rules, spot.size_assumed);
+  const Judgement judged = metal_at(
+      found, baseline, coating(context.survey, zone.entry, context.rules), context.gauging,
+      context.rules,
+      spot.size ? std::optional(spot.size->along_mm * spot.size->across_mm) : std::nullopt);
+  spot.metal = judged.metal;
+  spot.evidence = judged.evidence;
+  spot.by_measure_or_hand = judged.by_measure_or_hand;
+  spot.too_thick = judged.too_thick;
+  for (const std::string& each : judged.questions)
+    questions.push_back(fmt::format("{}, {}: {}", title(zone), found.name, each));
+  spot.found = has_sign_of_rust(found) || lost_unseen(spot.metal, context.rules);
+  place(spot, zone, context);
+  set_steps(spot, spot.found, least_step(found, spot.metal, is_near(spot), context.rules),
+            context.rules);
+  return spot;
+}
+
+// A repair that weighs: one that can't be relied on, or whose joint isn't known, on load-bearing
+// metal; and a treatment that rusts again anywhere.
+std::optional<Spot> weigh_repair(const survey::Repair& repair, const Repair& judged, int index,
+                                 const ZoneFacts& zone, const Context& context) {
+  Spot spot;
+  spot.zone = zone.number;
+  spot.own = zone.own;
+  spot.index = index;
+  spot.is_repair = true;
+  spot.name = fmt::format("repair {}", index + 1);
+  spot.size = repair.size;
+  if (failed_treatment(repair)) {
+    spot.metal = from_envelope(context.rules.of(survey::Rust::surface));
+    spot.found = true;
+  } else if (!zone.load_bearing() || repair.kind == survey::RepairKind::treated ||
+             judged.reliable == true) {
+    return std::nullopt;
+  } else {
+    spot.metal = judged.reliable ? bad_repair(context.rules) : unknown_repair(context.rules);
+    spot.found = judged.reliable.has_value();
+  }
+  if (const body::Mount* mount = zone.plan ? mount_on(*zone.plan, *context.survey.body) : nullptr) {
+    spot.near = Near::on_mount;
+    spot.near_what = mount->what;
+  }
+  set_steps(spot, spot.found, Step::sound, context.rules);
+  return spot;
+}
+
+void weigh_damage(std::vector<Spot>& spots, const ZoneFacts& zone, const rules::Rules& rules) {
+  spread(spots, zone, rules);
+  for (Spot& spot : spots) {
+    const Span& metal = spot.metal.weighed;
+    const double spread_share = rules.spread_base + (1 - rules.spread_base) * spot.share_of_length;
+    spot.damage = damage(metal.value, rules);
+    spot.weight = {damage(metal.high, rules) * spread_share, spot.damage * spread_share,
+                   damage(metal.low, rules) * spread_share};
+    spot.counts = counts_as(zone.role, is_near(spot), rules);
+  }
+}
+
+double share_seen(const survey::Seen& seen, const rules::Rules& rules) {
+  using survey::SeenWord;
+  if (!seen.word) return 0;
+  switch (*seen.word) {
+    case SeenWord::bare:
+    case SeenWord::coated:
+      return 1;
+    case SeenWord::part:
+      return seen.share;
+    case SeenWord::scope:
+      return rules.scope_share;
+    default:
+      return 0;
+  }
+}
+
+// The zone as a whole: least low, least likely, least high; the worst steps; the evidence of the
+// spot with the least likely figure.
+void sum_up(Zone& zone, const ZoneFacts& facts, const rules::Rules& rules) {
+  for (const Spot& spot : zone.spots) {
+    zone.weight = {std::max(zone.weight.low, spot.weight.low),
+                   std::max(zone.weight.value, spot.weight.value),
+                   std::max(zone.weight.high, spot.weight.high)};
+    zone.measured = zone.measured || (spot.metal.kind == SpanKind::interval && facts.is_seen());
+  }
+  if (!facts.is_seen()) return;
+  zone.damage = zone.weight.value;
+  if (zone.spots.empty() || facts.seen.word == survey::SeenWord::part) {
+    zone.metal = from_envelope({least_unproved(zone, facts, rules), 1, 1});
+    zone.evidence = Evidence::looked;
+    zone.step = zone.step_high = Step::sound;
+    zone.step_low = step_of(zone.metal->weighed.low, false, rules);
+  }
+  for (const Spot& spot : zone.spots) {
+    if (!zone.metal || spot.metal.weighed.value < zone.metal->weighed.value) {
+      const Span before = zone.metal ? zone.metal->weighed : Span{1, 1, 1};
+      zone.metal = spot.metal;
+      zone.metal->weighed.low = std::min(before.low, spot.metal.weighed.low);
+      zone.metal->weighed.high = std::min(before.high, spot.metal.weighed.high);
+      zone.evidence = spot.evidence;
+    } else {
+      zone.metal->weighed.low = std::min(zone.metal->weighed.low, spot.metal.weighed.low);
+      zone.metal->weighed.high = std::min(zone.metal->weighed.high, spot.metal.weighed.high);
+    }
+    zone.step = std::max(zone.step, spot.step);
+    zone.step_low = std::max(zone.step_low, spot.step_low);
+    zone.step_high = std::max(zone.step_high, spot.step_high);
+  }
+}
+
+void weigh_film(Zone& zone, const survey::Zone& entry, const rules::Rules& rules) {
+  if (entry.film_um.empty()) return;
+  const metal::FilmLimits limits = {rules.film_factory_um, rules.film_repainted_um,
+                                    rules.film_heavy_um};
+  const double greatest_um = metal::greatest(entry.film_um);
+  zone.film = Film{metal::median(entry.film_um), metal::least(entry.film_um), greatest_um,
+                   std::string(metal::word(metal::film_word(greatest_um, limits)))};
+}
+
+void weigh_entry(Zone& zone, const ZoneFacts& facts, const Context& context,
+                 std::vector<std::string>& questions) {
+  const survey::Zone& entry = *facts.entry;
+  const ZoneBaseline base = baseline(facts, context.survey, context.gauging, context.rules);
+  for (std::size_t i = 0; i < entry.found.size(); ++i)
+    zone.spots.push_back(
+        weigh_spot(entry.found[i], static_cast<int>(i), facts, base, context, questions));
+  for (std::size_t i = 0; i < entry.repairs.size(); ++i) {
+    Repair judged = judge(entry.repairs[i], facts.role);
+    judged.zone = facts.number;
+    judged.own = facts.own;
+    zone.repairs.push_back(judged);
+    if (auto spot = weigh_repair(entry.repairs[i], judged, static_cast<int>(i), facts, context))
+      zone.spots.push_back(std::move(*spot));
+  }
+  weigh_damage(zone.spots, facts, context.rules);
+  weigh_film(zone, entry, context.rules);
+}
+
+}  // namespace
+
+Zone weigh_zone(const ZoneFacts& facts, const Context& context,
+                std::vector<std::string>& questions) {
+  Zone zone;
+  zone.number = facts.number;
+  zone.own = facts.own;
+  zone.name = facts.name;
+  zone.side = facts.side;
+  zone.role = facts.role;
+  zone.seen = facts.seen;
+  zone.fitted = facts.fitted();
+  zone.seen_share = share_seen(facts.seen, context.rules);
+  if (facts.has_inside()) zone.inside = facts.inside_seen() ? "scoped" : "not-seen";
+  if (facts.plan && zone.fitted) {
+    const body::Mount* mount = mount_reached(*facts.plan, *context.survey.body, context.rules);
+    zone.near = mount ? mount->what : "";
+    zone.on_mount = mount_on(*facts.plan, *context.survey.body) != nullptr;
+  }
+  if (facts.entry) weigh_entry(zone, facts, context, questions);
+  sum_up(zone, facts, context.rules);
+  if (facts.plan && facts.is_seen()) {
+    zone.rusted_share = rusted_share(zone.spots, *facts.plan, context.rules);
+    zone.iso4628_3 = metal::iso4628_3(*zone.rusted_share);
+    zone.astm_d610 = metal::astm_d610(*zone.rusted_share);
+  }
+  return zone;
+}
+
+}  // namespace tinworm::weighing

@@ -1,0 +1,26 @@
+// One zone weighed: its spots, its repairs, and what they come to together.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "rules/rules.hpp"
+#include "survey/survey.hpp"
+#include "weighing/gauging.hpp"
+#include "weighing/result.hpp"
+#include "weighing/zone_facts.hpp"
+
+namespace tinworm::weighing {
+
+struct Context {
+  const survey::Survey& survey;
+  const rules::Rules& rules;
+  const Gauging& gauging;
+};
+
+// Everything of the zone but its share of the burden and the ranks of its spots. Questions that
+// its readings raise are added to `questions`.
+Zone weigh_zone(const ZoneFacts& facts, const Context& context,
+                std::vector<std::string>& questions);
+
+}  // namespace tinworm::weighing

@@ -1,0 +1,182 @@
+#include "weighing/words.hpp"
+
+#include <fmt/format.h>
+
+#include "weighing/zone_facts.hpp"
+
+namespace tinworm::weighing {
+
+const char* const standing_caution =
+    "An aid to judgement, not a roadworthiness test or an engineer's report. Local law and "
+    "licensed "
+    "inspection decide. What wasn't seen is not known.";
+
+std::string_view word(Verdict verdict) {
+  switch (verdict) {
+    case Verdict::not_known:
+      return "not-known";
+    case Verdict::leave_alone:
+      return "leave-alone";
+    case Verdict::treat:
+      return "treat";
+    case Verdict::repair:
+      return "repair";
+    case Verdict::do_not_drive:
+      return "do-not-drive";
+  }
+  return "";
+}
+
+std::string_view sentence(Verdict verdict) {
+  switch (verdict) {
+    case Verdict::not_known:
+      return "not known";
+    case Verdict::leave_alone:
+      return "leave alone";
+    case Verdict::treat:
+      return "treat";
+    case Verdict::repair:
+      return "repair";
+    case Verdict::do_not_drive:
+      return "do not drive until repaired";
+  }
+  return "";
+}
+
+std::string_view word(Step step) {
+  switch (step) {
+    case Step::not_seen:
+      return "not-seen";
+    case Step::sound:
+      return "sound";
+    case Step::film:
+      return "film";
+    case Step::pitted:
+      return "pitted";
+    case Step::thin:
+      return "thin";
+    case Step::weak:
+      return "weak";
+    case Step::holed:
+      return "holed";
+  }
+  return "";
+}
+
+std::string_view word(Evidence evidence) {
+  switch (evidence) {
+    case Evidence::not_seen:
+      return "not-seen";
+    case Evidence::looked:
+      return "looked";
+    case Evidence::felt:
+      return "felt";
+    case Evidence::measured:
+      return "measured";
+  }
+  return "";
+}
+
+std::string_view word(Near near) {
+  switch (near) {
+    case Near::no:
+      return "no";
+    case Near::maybe:
+      return "may be near";
+    case Near::within_radius:
+      return "near";
+    case Near::on_mount:
+      return "on";
+  }
+  return "";
+}
+
+std::string_view word(SpanKind kind) {
+  return kind == SpanKind::interval ? "interval" : "envelope";
+}
+
+std::string_view word(BaselineFrom from) {
+  switch (from) {
+    case BaselineFrom::reference:
+      return "reference";
+    case BaselineFrom::pair_reference:
+      return "pair-reference";
+    case BaselineFrom::survey_sheet:
+      return "survey-sheet";
+    case BaselineFrom::plan_sheet:
+      return "assumed";
+    case BaselineFrom::none:
+      return "none";
+  }
+  return "";
+}
+
+namespace {
+
+double percent(double share) {
+  return 100 * share;
+}
+
+const char* how(Evidence evidence) {
+  switch (evidence) {
+    case Evidence::measured:
+      return "measured";
+    case Evidence::felt:
+      return "judged by hand";
+    default:
+      return "judged by eye";
+  }
+}
+
+}  // namespace
+
+std::string metal_text(const Spot& spot) {
+  const MetalLeft& metal = spot.metal;
+  if (spot.step == Step::holed && metal.weighed.high <= 0) return "no metal left";
+  const Span& span = metal.kind == SpanKind::interval && metal.weighed.value == metal.shown.value
+                         ? metal.shown
+                         : metal.weighed;
+  return fmt::format("{}{:.0f} % of the sheet left ({:.0f} to {:.0f} %), {}",
+                     metal.kind == SpanKind::interval ? "" : "about ", percent(span.value),
+                     percent(span.low), percent(span.high), how(spot.evidence));
+}
+
+std::string step_text(Step low, Step value, Step high) {
+  if (low == high) return std::string(word(value));
+  return fmt::format("{} to {}", word(high), word(low));
+}
+
+std::string near_text(const Spot& spot) {
+  switch (spot.near) {
+    case Near::no:
+      return "";
+    case Near::maybe:
+      return fmt::format("may be near the {}", spot.near_what);
+    case Near::within_radius:
+      return fmt::format("{:.0f} mm from the {}", spot.near_mm, spot.near_what);
+    case Near::on_mount:
+      return fmt::format("where the {} stands", spot.near_what);
+  }
+  return "";
+}
+
+std::string describe(const Spot& spot, const Zone& zone, std::string_view rule,
+                     const rules::Rules& rules) {
+  std::string text = title(zone);
+  if (spot.is_repair && !zone.repairs[spot.index].text.empty()) {
+    const Repair& repair = zone.repairs[spot.index];
+    text +=
+        fmt::format(": repair ({}) {}: {}", repair.text,
+                    repair.reliable == false ? "can't be relied on" : "is not known", repair.why);
+  } else {
+    if (!spot.name.empty()) text += ", " + spot.name;
+    text += fmt::format(": {}, {}", word(spot.step), metal_text(spot));
+  }
+  if (const std::string near = near_text(spot); !near.empty()) text += "; " + near;
+  if (rule == "past-limit")
+    text += fmt::format("; load-bearing metal is to keep {:.0f} %", percent(rules.repair_limit));
+  if (rule == "skin-holed") text += "; a skin: looks and water, not strength";
+  return text;
+}
+
+}  // namespace tinworm::weighing

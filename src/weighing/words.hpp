@@ -1,0 +1,27 @@
+// The sentences of the method: what a place is, in words and figures.
+#pragma once
+
+#include <string>
+#include <string_view>
+
+#include "rules/rules.hpp"
+#include "weighing/result.hpp"
+
+namespace tinworm::weighing {
+
+// "80 % of the sheet left (72 to 88 %), measured"; "about 70 % left (50 to 90 %), judged by eye".
+std::string metal_text(const Spot& spot);
+
+// "thin", or a span where it was only judged: "film to thin".
+std::string step_text(Step low, Step value, Step high);
+
+// "on the front spring hanger", "120 mm from the front spring hanger", "".
+std::string near_text(const Spot& spot);
+
+// One place, by the rule that names it: zone, place, step, figure, nearness.
+std::string describe(const Spot& spot, const Zone& zone, std::string_view rule,
+                     const rules::Rules& rules);
+
+extern const char* const standing_caution;
+
+}  // namespace tinworm::weighing

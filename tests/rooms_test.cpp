@@ -1,0 +1,93 @@
+// The rooms keep to themselves: who may include what, and how large a file may grow.
+#include <filesystem>
+#include <fstream>
+#include <functional>
+#include <iterator>
+#include <regex>
+#include <set>
+#include <string>
+#include <vector>
+
+#include <gtest/gtest.h>
+
+namespace tinworm {
+namespace {
+
+namespace fs = std::filesystem;
+
+const fs::path top = TINWORM_SOURCE_DIR;
+
+bool is_source(const fs::path& path) {
+  return path.extension() == ".cpp" || path.extension() == ".hpp";
+}
+
+void each_line(const fs::path& folder,
+               const std::function<void(const fs::path&, int, const std::string&)>& look) {
+  for (const fs::directory_entry& entry : fs::recursive_directory_iterator(folder)) {
+    if (!entry.is_regular_file() || !is_source(entry.path())) continue;
+    std::ifstream file(entry.path());
+    std::string line;
+    for (int number = 1; std::getline(file, line); ++number) {
+      look(fs::relative(entry.path(), top), number, line);
+    }
+  }
+}
+
+TEST(Rooms, PureOnesTouchNothingOutside) {
+  const std::regex outside(
+      R"(#include *[<"](yaml-cpp|yaml\.h|cairo|pango|png\.h|iostream|fstream|filesystem|cstdio|stdio|unistd|fcntl|sys/))"
+      R"(|(system|steady|high_resolution)_clock|\bgetenv\b|\btime\(NULL|\btime\(nullptr)");
+  int files = 0;
+  for (const char* room : {"quantity", "geometry", "metal", "boxes", "weighing", "history", "work",
+                           "scene", "rules", "survey", "body"}) {
+    if (!fs::exists(top / "src" / room)) continue;
+    ++files;
+    each_line(top / "src" / room, [&](const fs::path& path, int number, const std::string& line) {
+      EXPECT_FALSE(std::regex_search(line, outside)) << path << ":" << number << ": " << line;
+    });
+  }
+  EXPECT_GE(files, 6) << "the rooms were not found";
+}
+
+TEST(Rooms, HoldTheLibrariesThatAreTheirsAlone) {
+  struct {
+    std::regex library;
+    std::set<std::string> rooms;
+  } const theirs[] = {
+      {std::regex(R"(#include *[<"](yaml-cpp/|yaml\.h))"), {"yaml"}},
+      {std::regex(R"(#include *[<"](cairo|pango|fontconfig|png\.h))"), {"painting"}},
+      {std::regex(R"(#include *[<"](geos_c|boost/geometry))"), {"geometry"}},
+      {std::regex(R"(#include *[<"]openssl/)"), {"output"}},
+      {std::regex(R"(#include *[<"]CLI/)"), {"verbs"}},
+  };
+  std::set<std::string> users_of_command_line;
+  each_line(top / "src", [&](const fs::path& path, int number, const std::string& line) {
+    const std::string room = std::next(path.begin())->string();
+    for (const auto& [library, rooms] : theirs) {
+      if (!std::regex_search(line, library)) continue;
+      EXPECT_TRUE(rooms.contains(room)) << path << ":" << number << ": " << line;
+      if (rooms.contains("verbs")) users_of_command_line.insert(path.string());
+    }
+  });
+  EXPECT_EQ(users_of_command_line.size(), 1u) << "it takes seconds to compile: one file only";
+}
+
+TEST(Rooms, HaveNoFileOver500Lines) {
+  std::set<fs::path> seen;
+  for (const char* folder : {"src", "tests"}) {
+    each_line(top / folder, [&](const fs::path& path, int number, const std::string&) {
+      if (number > 500 && seen.insert(path).second) ADD_FAILURE() << path;
+    });
+  }
+}
+
+TEST(Rooms, AreNamedAfterNouns) {
+  const std::regex nothing(R"((^|[/_])(utils?|helpers?|common|misc|managers?)([/_.]|$))");
+  for (const fs::directory_entry& entry : fs::recursive_directory_iterator(top / "src")) {
+    const std::string name = fs::relative(entry.path(), top).string();
+    EXPECT_FALSE(std::regex_search(name, nothing)) << name;
+  }
+}
+
+}  // namespace
+}  // namespace tinworm

@@ -1,0 +1,261 @@
+// What each verb gives back: exit status, standard output, standard error, files.
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+#include <unistd.h>
+
+#include <nlohmann/json.hpp>
+
+#include "verbs/program.hpp"
+
+namespace tinworm::verbs {
+namespace {
+
+using testing::HasSubstr;
+using testing::StartsWith;
+
+const std::string bad_survey_problems = "";
+
+TEST(Check, SaysThatAllReadsWell) {
+  const Ended ended = Workshop().run("check good.yaml --panels panels");
+  EXPECT_EQ(ended.status, 0);
+  EXPECT_THAT(ended.results,
+              StartsWith("good.yaml: no mistakes; small-body 2, 3 zones named, 1 spot\n"));
+  EXPECT_EQ(ended.messages, "");
+}
+
+TEST(Check, NamesEveryMistakeWithItsPlace) {
+  const Ended ended = Workshop().run("check bad.yaml --panels panels");
+  EXPECT_EQ(ended.status, 1);
+  EXPECT_EQ(ended.results, bad_survey_problems);
+  EXPECT_EQ(ended.messages, "");
+}
+
+TEST(Check, GivesMistakesAsJson) {
+  const Ended ended = Workshop().run("check bad.yaml --panels panels --format json");
+  EXPECT_EQ(ended.status, 1);
+  const auto json = nlohmann::json::parse(ended.results);
+  EXPECT_EQ(json["kind"], "check");
+  ASSERT_EQ(json["problems"].size(), 2u);
+  EXPECT_EQ(json["problems"][0]["line"], 4);
+}
+
+TEST(Check, ShowsTheMistakesOfABodyPlanToo) {
+  const Workshop workshop;
+  workshop.put("panels/small-body.yaml", "plan: 1\nbody: small-body\nversion: none\n");
+  const Ended ended = workshop.run("check good.yaml --panels panels");
+  EXPECT_EQ(ended.status, 1);
+  EXPECT_THAT(ended.results, HasSubstr("the body plan panels/small-body.yaml has errors"));
+  EXPECT_THAT(ended.results, HasSubstr("panels/small-body.yaml:3:10: "));
+}
+
+TEST(Check, RefusesAnotherVersionOfTheBody) {
+  const Workshop workshop;
+  std::string survey = workshop.text("good.yaml");
+  survey.replace(survey.find("small-body 2"), 12, "small-body 1");
+  workshop.put("good.yaml", survey);
+  const Ended ended = workshop.run("check good.yaml --panels panels");
+  EXPECT_EQ(ended.status, 1);
+  EXPECT_EQ(ended.results,
+            "good.yaml:2:7: the body plan is of another version than the survey was made for "
+            "(found \"small-body 1\"; allowed: small-body 2; look whether the zones still mean the "
+            "same, then write 2)\n"
+            "body: small-body 1\n"
+            "      ^\n");
+}
+
+TEST(Weigh, BeginsWithTheVerdictAndEndsWithTheCaution) {
+  const Ended ended = Workshop().run("weigh good.yaml --panels panels");
+  EXPECT_EQ(ended.status, 0);
+  EXPECT_THAT(ended.results, StartsWith("Repair."));
+  EXPECT_THAT(ended.results, testing::EndsWith("What wasn't seen is not known.\n"));
+  EXPECT_EQ(ended.messages, "");
+}
+
+TEST(Weigh, GivesOneJsonDocumentOrOneLineEach) {
+  const Workshop workshop;
+  const std::string one = workshop.run("weigh good.yaml --panels panels --format json").results;
+  const auto json = nlohmann::json::parse(one);
+  EXPECT_EQ(json["file"], "good.yaml");
+  EXPECT_EQ(json["sha256"].get<std::string>().size(), 64u);
+  EXPECT_EQ(json["zones"].size(), 3u);
+  EXPECT_EQ(workshop.run("weigh good.yaml --panels panels -o - --as json").results, one);
+
+  workshop.put("other.yaml", workshop.text("good.yaml"));
+  const std::string two =
+      workshop.run("weigh good.yaml other.yaml --panels panels --format json").results;
+  EXPECT_EQ(std::count(two.begin(), two.end(), '\n'), 2);
+  EXPECT_EQ(nlohmann::json::parse(two.substr(0, two.find('\n'))), json);
+}
+
+TEST(Weigh, KeepsTheOrderOfTheFilesWhateverTheThreads) {
+  const Workshop workshop;
+  std::string files;
+  for (char name = 'a'; name <= 'z'; ++name) {
+    workshop.put(std::string(1, name) + ".yaml", workshop.text("good.yaml"));
+    files = std::string(1, name) + ".yaml " + files;
+  }
+  const std::string weigh = "weigh " + files + " --panels panels --format csv --jobs ";
+  const Ended one = workshop.run(weigh + "1");
+  EXPECT_EQ(one.status, 0);
+  EXPECT_EQ(workshop.run(weigh + "7").results, one.results);
+  EXPECT_LT(one.results.find("z.yaml"), one.results.find("a.yaml"));
+}
+
+TEST(Weigh, NamesBadFilesAtTheEndAndWeighsTheOthers) {
+  const Workshop workshop;
+  const Ended ended = workshop.run("weigh bad.yaml good.yaml --panels panels --jobs 1");
+  EXPECT_EQ(ended.status, 1);
+  EXPECT_THAT(ended.results, StartsWith("survey     date        verdict  "));
+  EXPECT_THAT(ended.results, HasSubstr("\ngood.yaml  2025-04-12  repair  "));
+  EXPECT_EQ(ended.messages, bad_survey_problems +
+                                "tinworm: 1 of 2 surveys have mistakes or could not be read:\n"
+                                "  bad.yaml\n");
+}
+
+TEST(Weigh, TakesAFolder) {
+  const Workshop workshop;
+  const Ended ended = workshop.run("weigh . --panels panels --format json");
+  EXPECT_EQ(ended.status, 1) << "bad.yaml is in it";
+  EXPECT_EQ(std::count(ended.results.begin(), ended.results.end(), '\n'), 1);
+  const Ended none = workshop.run("weigh panels/none --panels panels", "mkdir -p panels/none");
+  EXPECT_EQ(none.status, 3);
+  EXPECT_EQ(none.messages,
+            "tinworm: panels/none: a folder without surveys (surveys end in .yaml)\n");
+}
+
+TEST(Weigh, WritesFilesAndSaysSo) {
+  const Workshop workshop;
+  const Ended ended = workshop.run("weigh good.yaml --panels panels -o out.csv");
+  EXPECT_EQ(ended.status, 0);
+  EXPECT_EQ(ended.results, "");
+  EXPECT_EQ(ended.messages, "wrote out.csv\n");
+  EXPECT_EQ(workshop.text("out.csv"),
+            workshop.run("weigh good.yaml --panels panels --format csv").results);
+  EXPECT_EQ(workshop.run("weigh good.yaml --panels panels -o out.csv --quiet").messages, "");
+}
+
+TEST(Weigh, ExplainsAZone) {
+  const Ended ended = Workshop().run("weigh good.yaml --panels panels --explain 51");
+  EXPECT_EQ(ended.status, 0);
+  EXPECT_THAT(ended.results, StartsWith("51 outer sill, left\n"));
+  EXPECT_THAT(ended.results, HasSubstr("readings: 3, mean 0.80 mm, least 0.80 mm"));
+}
+
+TEST(Files, ThatCannotBeReadGiveThree) {
+  const Workshop workshop;
+  const Ended ended = workshop.run("weigh god.yaml --panels panels");
+  EXPECT_EQ(ended.status, 3);
+  EXPECT_EQ(ended.messages, "tinworm: god.yaml: no such file (did you mean \"good.yaml\"?)\n");
+  const Ended panels = workshop.run("weigh good.yaml --panels nowhere");
+  EXPECT_EQ(panels.status, 3);
+  EXPECT_EQ(panels.messages, "tinworm: nowhere: no such file\n");
+}
+
+TEST(Files, ThatCannotBeWrittenGiveThreeAndStayWhole) {
+  const Workshop workshop;
+  workshop.put("old.json", "old and whole");
+  // A limit on the size of files stands for a disk that fills up half-way.
+  const Ended full = workshop.run("weigh good.yaml --panels panels -o old.json", "ulimit -f 1");
+  EXPECT_EQ(full.status, 3);
+  EXPECT_EQ(full.messages, "tinworm: old.json: larger than the system lets a file become\n");
+  EXPECT_EQ(workshop.text("old.json"), "old and whole");
+  EXPECT_EQ(workshop.run("weigh good.yaml --panels panels -o none/out.json").messages,
+            "tinworm: none/out.json: its folder does not exist (make the folder first)\n");
+  const Ended device = workshop.run("weigh good.yaml --panels panels --as json -o /dev/full");
+  EXPECT_EQ(device.status, 3);
+  EXPECT_EQ(device.messages, "tinworm: /dev/full: the disk is full\n");
+}
+
+// Root without the capability to override permissions is as everyone else.
+TEST(Files, InAReadOnlyFolderStayWhole) {
+  const Workshop workshop;
+  const std::string through =
+      ::geteuid() == 0 ? "setpriv --bounding-set=-dac_override,-dac_read_search" : "";
+  const Ended ended =
+      workshop.run("weigh good.yaml --panels panels -o closed/old.json",
+                   "mkdir closed && echo old > closed/old.json && chmod 555 closed", through);
+  EXPECT_EQ(ended.status, 3);
+  EXPECT_EQ(ended.messages, "tinworm: closed/old.json: permission denied\n");
+  EXPECT_EQ(workshop.text("closed/old.json"), "old\n");
+  workshop.run("--version", "chmod 755 closed");  // so that the folder can be cleared away
+}
+
+TEST(Files, ThatWereMadeReadOnlyAreNotReplaced) {
+  const Workshop workshop;
+  const std::string through =
+      ::geteuid() == 0 ? "setpriv --bounding-set=-dac_override,-dac_read_search" : "";
+  const Ended ended = workshop.run("weigh good.yaml --panels panels -o kept.json",
+                                   "echo old > kept.json && chmod 444 kept.json", through);
+  EXPECT_EQ(ended.status, 3);
+  EXPECT_EQ(ended.messages, "tinworm: kept.json: permission denied\n");
+  EXPECT_EQ(workshop.text("kept.json"), "old\n");
+}
+
+TEST(Streams, TellWhenStandardOutputCannotBeWritten) {
+  const Workshop workshop;
+  const Ended full = workshop.run("weigh good.yaml --panels panels >/dev/full");
+  EXPECT_EQ(full.status, 3);
+  EXPECT_EQ(full.messages, "tinworm: standard output: the disk is full\n");
+}
+
+TEST(Bodies, ListsPlansAndTheZonesOfOne) {
+  const Workshop workshop;
+  const Ended all = workshop.run("bodies --panels panels");
+  EXPECT_EQ(all.status, 0);
+  EXPECT_THAT(all.results, HasSubstr("small-body"));
+  const Ended one = workshop.run("bodies small-body --panels panels");
+  EXPECT_EQ(one.status, 0);
+  EXPECT_EQ(one.results, "");
+  const auto json = nlohmann::json::parse(
+      workshop.run("bodies small-body --panels panels --format json").results);
+  EXPECT_EQ(json["zones"].size(), 3u);
+}
+
+TEST(Map, DrawsEachKind) {
+  const Workshop workshop;
+  struct {
+    std::string arguments, file, start;
+  } const cases[] = {
+      {"-o out.pdf", "out.pdf", "%PDF-"},
+      {"-o out.svg", "out.svg", "<?xml"},
+      {"-o out.png --page skin --width 800", "out.png", "\x89PNG"},
+      {"-o pictures/ --as svg", "pictures/good.svg", "<?xml"},
+      {"-o OUT.PDF --paper letter --circles", "OUT.PDF", "%PDF-"},
+  };
+  for (const auto& [arguments, file, start] : cases) {
+    const Ended ended = workshop.run("map good.yaml --panels panels " + arguments);
+    EXPECT_EQ(ended.status, 0) << arguments;
+    EXPECT_EQ(ended.messages, "wrote " + file + "\n");
+    EXPECT_THAT(workshop.text(file), StartsWith(start)) << arguments;
+  }
+  EXPECT_EQ(workshop.run("map good.yaml --panels panels --as pdf -o -").results,
+            workshop.text("out.pdf"))
+      << "the same bytes every time";
+}
+
+TEST(Map, SaysWhereABodyLacksASheet) {
+  const Ended ended = Workshop().run("map good.yaml --panels panels -o out.svg --page frame");
+  EXPECT_EQ(ended.status, 2);
+  EXPECT_EQ(ended.messages, "tinworm map: good.yaml: small-body has no frame sheet\n");
+}
+
+TEST(Map, WritesManyIntoAFolder) {
+  const Workshop workshop;
+  const Ended ended = workshop.run("map good.yaml bad.yaml --panels panels -o pictures --quiet");
+  EXPECT_EQ(ended.status, 1);
+  EXPECT_TRUE(workshop.has("pictures/good.pdf"));
+  EXPECT_FALSE(workshop.has("pictures/bad.pdf"));
+}
+
+TEST(Map, TakesItsDateFromTheSurveyOrTheEnvironment) {
+  const Workshop workshop;
+  const std::string draw = "map good.yaml --panels panels --as pdf -o -";
+  EXPECT_THAT(workshop.run(draw).results, HasSubstr("D:20250412000000Z"));
+  EXPECT_THAT(workshop.run(draw, "export SOURCE_DATE_EPOCH=0").results,
+              HasSubstr("D:19700101000000Z"));
+  EXPECT_EQ(workshop.run(draw, "export SOURCE_DATE_EPOCH=soon").messages,
+            "tinworm map: SOURCE_DATE_EPOCH is seconds since 1970, not \"soon\"\n");
+}
+
+}  // namespace
+}  // namespace tinworm::verbs
