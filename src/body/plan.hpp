@@ -58,6 +58,11 @@ std::string_view word(Construction), word(Role), word(Joined), word(Build), word
 // section 2).
 bool under_near_rule(Carries carries);
 
+// By number alone: below 41 the centre line and singles; from there odd is left, the next even
+// right.
+Side side_of(int number);
+std::optional<int> pair_of(int number);  // the other side's number
+
 struct Station {  // a named place where one measures again years later
   std::string name;
   geometry::Point3 at;

@@ -1,5 +1,6 @@
 #include "metal/line.hpp"
 
+#include <algorithm>
 #include <cmath>
 
 #include "metal/uncertainty.hpp"
@@ -36,9 +37,10 @@ Sums sums_of(std::span<const LinePoint> points) {
 }  // namespace
 
 std::optional<Line> fit_line(std::span<const LinePoint> points, double prior_degrees_of_freedom) {
-  if (points.size() < 3) return std::nullopt;
+  // By the dates themselves: rounding leaves a little of s.xx even where all are the same.
+  const auto elsewhere = [&](const LinePoint& p) { return p.x != points.front().x; };
+  if (points.size() < 3 || std::ranges::none_of(points, elsewhere)) return std::nullopt;
   const Sums s = sums_of(points);
-  if (!(s.xx > 0)) return std::nullopt;
 
   Line line;
   line.slope = s.xy / s.xx;

@@ -19,40 +19,32 @@ double log_likelihood(const Gumbel& gumbel, std::span<const double> maxima_mm) {
 
 namespace {
 
-// At a given scale: sums of exp(-d/scale), of d exp(-d/scale) and of d^2 exp(-d/scale), d above the
-// least so that nothing overflows.
+// At a given scale: the sum of exp(-d/scale) and the mean of d weighted by it, d above the least so
+// that nothing overflows.
 struct Weighted {
-  double sum = 0, first = 0, second = 0;
-  double mean() const { return first / sum; }
-  double variance() const { return second / sum - mean() * mean(); }
+  double sum = 0;
+  double mean = 0;
 };
 
 Weighted weighted(std::span<const double> maxima, double least, double scale) {
-  Weighted w;
+  double sum = 0, first = 0;
   for (const double x : maxima) {
     const double d = x - least, e = std::exp(-d / scale);
-    w.sum += e;
-    w.first += d * e;
-    w.second += d * d * e;
+    sum += e;
+    first += d * e;
   }
-  return w;
+  return {sum, first / sum};
 }
 
-// The likelihood is greatest where scale = mean - weighted mean. The difference of the two sides
-// grows with the scale, is under 0 near 0 and over 0 at mean - least: Newton steps, halved where
-// they would leave the bracket.
+// The likelihood is greatest where scale = mean - weighted mean. The left side less the right grows
+// with the scale, is under 0 near 0 and over 0 at mean - least: halve until the middle stands.
 double likeliest_scale(std::span<const double> maxima, double least, double mean_above_least) {
-  double low = 0, high = mean_above_least, scale = high / 2;
-  for (int step = 0; step < 200; ++step) {
-    const Weighted w = weighted(maxima, least, scale);
-    const double value = scale - mean_above_least + w.mean();
-    (value < 0 ? low : high) = scale;
-    const double newton = value / (1 + w.variance() / (scale * scale));
-    if (std::abs(newton) <= 1e-15 * scale) break;
-    const double next = scale - newton;
-    scale = next > low && next < high ? next : (low + high) / 2;
+  double low = 0, high = mean_above_least;
+  for (double scale = high / 2; low < scale && scale < high; scale = (low + high) / 2) {
+    const bool too_small = scale - mean_above_least + weighted(maxima, least, scale).mean < 0;
+    (too_small ? low : high) = scale;
   }
-  return scale;
+  return high;
 }
 
 }  // namespace

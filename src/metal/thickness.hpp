@@ -48,6 +48,11 @@ struct MetalInterval {
 // and the same in t and in a t0 read with it, (1 - lambda)/t0, else 1/t0; what the sheet itself may
 // differ by, -lambda/t0; the coating correction as the gauge's error where the film is the same.
 // Lines that are 0 by nature are left out.
+//
+// The scatter of spot and reference is mostly one estimate, pooled over the survey, yet each line
+// brings its degrees of freedom to Welch-Satterthwaite, which asks for independent ones. Simulated
+// (tests/metal/coverage_test.cpp), the intervals hold the truth in 93.8 to 95.6 % of surveys all
+// the same; in 92.8 % where every place has a single reading.
 MetalInterval metal_left(const Measured& spot, const Baseline& baseline, double gauge_standard_mm,
                          double coverage = 0.95);
 

@@ -9,6 +9,15 @@
 
 namespace tinworm::metal {
 
+namespace {
+
+// In double throughout: Boost would promote to long double, slower, for digits that nobody reads.
+using InDouble = boost::math::policies::policy<boost::math::policies::promote_double<false>>;
+using Normal = boost::math::normal_distribution<double, InDouble>;
+using StudentT = boost::math::students_t_distribution<double, InDouble>;
+
+}  // namespace
+
 double rectangular(double half_width) {
   return half_width / std::sqrt(3.0);
 }
@@ -34,16 +43,16 @@ std::optional<double> effective_degrees_of_freedom(std::span<const Component> bu
 
 double student_t_quantile(double p, std::optional<double> degrees_of_freedom) {
   if (!(p > 0 && p < 1)) throw std::domain_error("a quantile needs a probability between 0 and 1");
-  if (!degrees_of_freedom) return boost::math::quantile(boost::math::normal(), p);
+  if (!degrees_of_freedom) return boost::math::quantile(Normal(), p);
   if (!(*degrees_of_freedom > 0)) throw std::domain_error("degrees of freedom must be over 0");
-  return boost::math::quantile(boost::math::students_t(*degrees_of_freedom), p);
+  return boost::math::quantile(StudentT(*degrees_of_freedom), p);
 }
 
 double student_t_two_sided(double t, std::optional<double> degrees_of_freedom) {
   const double below = -std::abs(t);
-  if (!degrees_of_freedom) return 2 * boost::math::cdf(boost::math::normal(), below);
+  if (!degrees_of_freedom) return 2 * boost::math::cdf(Normal(), below);
   if (!(*degrees_of_freedom > 0)) throw std::domain_error("degrees of freedom must be over 0");
-  return 2 * boost::math::cdf(boost::math::students_t(*degrees_of_freedom), below);
+  return 2 * boost::math::cdf(StudentT(*degrees_of_freedom), below);
 }
 
 double coverage_factor(double coverage, std::optional<double> degrees_of_freedom) {

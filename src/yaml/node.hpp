@@ -77,4 +77,8 @@ class MapReader {
 // `node` as scalar text; a problem and "" if it is a list or a map. `what` as above.
 std::string_view scalar(const Node& node, Problems& problems, std::string_view what);
 
+// Where byte `offset` of a scalar's text stands in the file, also in text over several lines; the
+// scalar's own place where an escape lies between.
+Place place_inside(const Node& scalar, std::size_t offset, std::string_view source);
+
 }  // namespace tinworm::yaml

@@ -1,6 +1,7 @@
 #include "metal/thickness.hpp"
 
 #include <cmath>
+#include <random>
 
 #include <gtest/gtest.h>
 
@@ -69,7 +70,8 @@ TEST(Thickness, CoatingUnderTheSameFilmIsOneErrorInBoth) {
 }
 
 TEST(Thickness, ShownAsMeasuredButNotUnderNothing) {
-  const MetalInterval thick = metal_left({1.30, 3, scatter}, reference({1.00, 3, scatter}), gauge_mm);
+  const MetalInterval thick =
+      metal_left({1.30, 3, scatter}, reference({1.00, 3, scatter}), gauge_mm);
   EXPECT_NEAR(thick.value, 1.3, 1e-12);
   EXPECT_GT(thick.high, 1.3);
   const MetalInterval gone = metal_left({.05, 1, scatter}, stated_sheet(1.00, .20), gauge_mm);
@@ -94,6 +96,27 @@ TEST(Thickness, MoreReadingsNarrowMoreCoverageWidens) {
   };
   EXPECT_LT(width(5, .95), width(4, .95));
   EXPECT_LT(width(4, .80), width(4, .95));
+}
+
+TEST(Thickness, ReadingEqualToTheMeanNeverWidens) {
+  std::mt19937_64 random(51);
+  std::normal_distribution<double> scattered(0, .06);
+  for (int survey = 0; survey < 500; ++survey) {
+    std::vector<double> readings(2 + survey % 4), sound(1 + survey % 3);
+    for (double& r : readings) r = .75 + scattered(random);
+    for (double& r : sound) r = 1.00 + scattered(random);
+    const auto width = [&] {
+      const Repeatability pool = pooled({readings, sound}, {});
+      const auto measured = [&](const std::vector<double>& set) {
+        return Measured{mean(set), static_cast<int>(set.size()), repeatability_of(set, pool, {})};
+      };
+      const MetalInterval m = metal_left(measured(readings), reference(measured(sound)), gauge_mm);
+      return m.high - m.low;
+    };
+    const double before = width();
+    readings.push_back(mean(readings));
+    EXPECT_LE(width(), before) << survey;
+  }
 }
 
 }  // namespace

@@ -142,8 +142,8 @@ std::string repeated(std::string_view unit, std::size_t bytes) {
   return text;
 }
 
-// Files of 1 MiB made to cost as much as they can. Without the stop at 64 deep, 50,000 brackets take
-// libyaml 4 s and its time grows with the square; the bound is generous, for slow machines.
+// Files of 1 MiB made to cost as much as they can. Without the stop at 64 deep, 50,000 brackets
+// take libyaml 4 s and its time grows with the square; the bound is generous, for slow machines.
 TEST(Limits, KeepHostileFilesShort) {
   std::string indents;
   for (std::size_t i = 0; indents.size() + i + 4 < (1 << 20); ++i)

@@ -1,0 +1,62 @@
+#include "body/plan.hpp"
+
+#include <algorithm>
+
+namespace tinworm::body {
+namespace {
+
+constexpr int first_of_pairs = 41;
+
+}  // namespace
+
+bool under_near_rule(Carries carries) {
+  switch (carries) {
+    case Carries::brakes:
+    case Carries::steering:
+    case Carries::suspension:
+    case Carries::belts:
+    case Carries::towing:
+      return true;
+    case Carries::seat:
+    case Carries::jack:
+    case Carries::tank:
+    case Carries::engine:
+    case Carries::body:
+    case Carries::door:
+      return false;
+  }
+  return false;
+}
+
+Side side_of(int number) {
+  if (number < first_of_pairs) return Side::centre;
+  return number % 2 == 1 ? Side::left : Side::right;
+}
+
+std::optional<int> pair_of(int number) {
+  if (number < first_of_pairs) return {};
+  return number % 2 == 1 ? number + 1 : number - 1;
+}
+
+Side Zone::side() const {
+  return side_of(number);
+}
+
+std::optional<int> Zone::pair() const {
+  return pair_of(number);
+}
+
+const Drawing* Zone::drawing(Layer layer, View view) const {
+  const auto found = std::find_if(drawn.begin(), drawn.end(), [&](const Drawing& drawing) {
+    return drawing.layer == layer && drawing.view == view;
+  });
+  return found == drawn.end() ? nullptr : &*found;
+}
+
+const Zone* Plan::zone(int number) const {
+  const auto found = std::find_if(zones.begin(), zones.end(),
+                                  [&](const Zone& zone) { return zone.number == number; });
+  return found == zones.end() ? nullptr : &*found;
+}
+
+}  // namespace tinworm::body

@@ -1,0 +1,387 @@
+#include "weighing/verdict.hpp"
+
+#include <gtest/gtest.h>
+
+#include <functional>
+
+#include "weighing/fixture.hpp"
+#include "weighing/repair.hpp"
+#include "weighing/weigh.hpp"
+
+namespace tinworm::weighing {
+namespace {
+
+using fixture::placed;
+using fixture::spot;
+using survey::Beneath;
+using survey::Hand;
+using survey::Joint;
+using survey::Now;
+using survey::RepairKind;
+using survey::Rust;
+using survey::SeenWord;
+
+using Change = std::function<void(survey::Survey&)>;
+
+Result weighed(const Change& change) {
+  survey::Survey survey = fixture::sound_survey();
+  change(survey);
+  return weigh(survey, {});
+}
+
+std::vector<std::string> rules_of(const Result& result) {
+  std::vector<std::string> rules;
+  for (const Reason& each : result.reasons) rules.push_back(each.rule);
+  return rules;
+}
+
+survey::Spot gives(std::string name) {
+  survey::Spot made = spot(std::move(name), Rust::scale);
+  made.hand = Hand::gives;
+  return made;
+}
+
+survey::Spot measured(std::string name, double metal_mm) {
+  survey::Spot made = spot(std::move(name), Rust::pitting);
+  made.metal_mm = {metal_mm, metal_mm, metal_mm};
+  return made;
+}
+
+survey::Repair repair(RepairKind kind, std::optional<Joint> joint = {},
+                      std::optional<Beneath> beneath = {}, Now now = Now::sound) {
+  survey::Repair made;
+  made.kind = kind;
+  made.joint = joint;
+  made.beneath = beneath;
+  made.now = now;
+  made.now_assumed = false;
+  return made;
+}
+
+TEST(Verdict, ByRule) {
+  using Rules = std::vector<std::string>;
+  const struct {
+    const char* what;
+    Change change;
+    Verdict verdict, could_be;
+    bool open_up;
+    Rules rules;
+  } cases[] = {
+      {"nothing found",
+       [](auto&) {},
+       Verdict::leave_alone,
+       Verdict::leave_alone,
+       false,
+       {"nothing-found"}},
+      {"nothing found, too little seen",
+       [](auto& s) { s.seen[11].word = SeenWord::hidden; },
+       Verdict::not_known,
+       Verdict::not_known,
+       true,
+       {"coverage", "coverage"}},
+      {"surface rust",
+       [](auto& s) { s.zones[11].found = {spot("a", Rust::surface)}; },
+       Verdict::treat,
+       Verdict::treat,
+       false,
+       {"rusted"}},
+      {"holed skin",
+       [](auto& s) { s.zones[41].found = {spot("a", Rust::hole)}; },
+       Verdict::treat,
+       Verdict::treat,
+       false,
+       {"skin-holed"}},
+      {"judged thin",
+       [](auto& s) { s.zones[11].found = {spot("a", Rust::scale)}; },
+       Verdict::treat,
+       Verdict::repair,
+       true,
+       {"rusted", "judged-by-eye"}},
+      {"judged pitted, thin at its low end",
+       [](auto& s) { s.zones[11].found = {spot("a", Rust::pitting)}; },
+       Verdict::treat,
+       Verdict::repair,
+       true,
+       {"rusted", "judged-by-eye"}},
+      {"measured thin",
+       [](auto& s) {
+         s.zones[11].reference_mm = {1, 1, 1};
+         s.zones[11].found = {measured("a", .80)};
+       },
+       Verdict::repair,
+       Verdict::repair,
+       false,
+       {"past-limit"}},
+      {"measured on the limit",
+       [](auto& s) {
+         s.zones[11].reference_mm = {1, 1, 1};
+         s.zones[11].found = {measured("a", .85)};
+       },
+       Verdict::treat,
+       Verdict::repair,
+       false,
+       {"rusted"}},
+      {"gives, far from a mount",
+       [](auto& s) { s.zones[11].found = {gives("a")}; },
+       Verdict::repair,
+       Verdict::repair,
+       false,
+       {"weak"}},
+      {"hole on a local zone",
+       [](auto& s) { s.zones[71].found = {placed("a", Rust::hole, {2300, -600, 300}, {20, 20})}; },
+       Verdict::repair,
+       Verdict::repair,
+       false,
+       {"weak"}},
+      {"hole on a local zone near the hanger",
+       [](auto& s) { s.zones[71].found = {placed("a", Rust::hole, {1700, -600, 300}, {20, 20})}; },
+       Verdict::do_not_drive,
+       Verdict::do_not_drive,
+       false,
+       {"weak-near-mount"}},
+      {"hole on a local zone, place not recorded",
+       [](auto& s) { s.zones[71].found = {spot("a", Rust::hole)}; },
+       Verdict::repair,
+       Verdict::do_not_drive,
+       true,
+       {"weak", "may-be-near"}},
+      {"gives where the hanger stands",
+       [](auto& s) { s.zones[61].found = {gives("a")}; },
+       Verdict::do_not_drive,
+       Verdict::do_not_drive,
+       false,
+       {"weak-near-mount"}},
+      {"judged thin where the hanger stands",
+       [](auto& s) { s.zones[61].found = {spot("a", Rust::scale)}; },
+       Verdict::treat,
+       Verdict::repair,
+       true,
+       {"rusted", "judged-by-eye"}},
+      {"judged, could be weak where the hanger stands",
+       [](auto& s) { s.zones[61].found = {spot("a", Rust::acid)}; },
+       Verdict::treat,
+       Verdict::do_not_drive,
+       true,
+       {"rusted", "judged-by-eye"}},
+      {"crack where the hanger stands",
+       [](auto& s) {
+         s.zones[61].found = {spot("a", {})};
+         s.zones[61].found[0].crack_mm = 20;
+       },
+       Verdict::do_not_drive,
+       Verdict::do_not_drive,
+       false,
+       {"weak-near-mount"}},
+      {"good repair",
+       [](auto& s) { s.zones[61].repairs = {repair(RepairKind::let_in, Joint::seam_weld)}; },
+       Verdict::leave_alone,
+       Verdict::leave_alone,
+       false,
+       {"nothing-found"}},
+      {"bad repair",
+       [](auto& s) { s.zones[11].repairs = {repair(RepairKind::filled)}; },
+       Verdict::repair,
+       Verdict::repair,
+       false,
+       {"repair-not-relied-on"}},
+      {"bad repair where the hanger stands",
+       [](auto& s) { s.zones[61].repairs = {repair(RepairKind::brazed)}; },
+       Verdict::do_not_drive,
+       Verdict::do_not_drive,
+       false,
+       {"repair-near-mount"}},
+      {"repair whose joint isn't known",
+       [](auto& s) { s.zones[11].repairs = {repair(RepairKind::let_in)}; },
+       Verdict::leave_alone,
+       Verdict::repair,
+       false,
+       {"nothing-found"}},
+      {"the same where the hanger stands",
+       [](auto& s) { s.zones[61].repairs = {repair(RepairKind::let_in)}; },
+       Verdict::leave_alone,
+       Verdict::do_not_drive,
+       false,
+       {"nothing-found"}},
+      {"filled skin",
+       [](auto& s) { s.zones[41].repairs = {repair(RepairKind::filled)}; },
+       Verdict::leave_alone,
+       Verdict::leave_alone,
+       false,
+       {"nothing-found"}},
+      {"treatment that rusts again",
+       [](auto& s) { s.zones[41].repairs = {repair(RepairKind::treated, {}, {}, Now::rusting)}; },
+       Verdict::treat,
+       Verdict::treat,
+       false,
+       {"rusted"}},
+      {"main zone under a mount not seen",
+       [](auto& s) { s.seen[61].word = SeenWord::hidden; },
+       Verdict::leave_alone,
+       Verdict::do_not_drive,
+       true,
+       {"nothing-found", "mount-not-seen"}},
+      {"inside of a main box not seen",
+       [](auto& s) { s.zones[51].inside = survey::Inside::not_seen; },
+       Verdict::leave_alone,
+       Verdict::leave_alone,
+       true,
+       {"nothing-found", "inside-not-seen"}},
+      {"stuffed box",
+       [](auto& s) {
+         s.zones[51].found = {spot("a", Rust::none)};
+         s.zones[51].found[0].stuffed = survey::Stuffed::foam;
+       },
+       Verdict::leave_alone,
+       Verdict::leave_alone,
+       true,
+       {"nothing-found", "inside-not-seen"}},
+      {"hidden behind a weak place",
+       [](auto& s) {
+         s.zones[51].found = {gives("a")};
+         s.zones[51].found[0].at = {450, -690, 200};
+         s.seen[61].word = SeenWord::hidden;
+       },
+       Verdict::repair,
+       Verdict::do_not_drive,
+       true,
+       {"weak", "hidden-neighbour", "mount-not-seen"}},
+      {"thick coat on structure",
+       [](auto& s) { s.zones[11].film_um = {150, 1001}; },
+       Verdict::leave_alone,
+       Verdict::leave_alone,
+       true,
+       {"nothing-found", "thick-coat"}},
+      {"thick coat on skin",
+       [](auto& s) { s.zones[41].film_um = {150, 1500}; },
+       Verdict::leave_alone,
+       Verdict::leave_alone,
+       false,
+       {"nothing-found"}},
+      {"magnet falls off structure",
+       [](auto& s) {
+         s.zones[11].found = {spot("a", Rust::none)};
+         s.zones[11].found[0].magnet = survey::Magnet::none;
+       },
+       Verdict::leave_alone,
+       Verdict::leave_alone,
+       true,
+       {"nothing-found", "thick-coat"}},
+      {"two sheets on structure",
+       [](auto& s) {
+         s.zones[11].reference_mm = {1, 1};
+         s.zones[11].found = {spot("a", Rust::none)};
+         s.zones[11].found[0].metal_mm = {1.5, 1.5};
+       },
+       Verdict::leave_alone,
+       Verdict::leave_alone,
+       true,
+       {"nothing-found", "too-thick"}},
+      {"crunches in a zone known by tapping",
+       [](auto& s) {
+         s.seen[61].word = SeenWord::tap;
+         s.zones[61].found = {spot("a", {})};
+         s.zones[61].found[0].tap = survey::Tap::crunches;
+       },
+       Verdict::leave_alone,
+       Verdict::do_not_drive,
+       true,
+       {"nothing-found", "mount-not-seen", "found-by-tap"}},
+  };
+  for (const auto& c : cases) {
+    SCOPED_TRACE(c.what);
+    const Result got = weighed(c.change);
+    EXPECT_EQ(sentence(got.verdict), sentence(c.verdict));
+    EXPECT_EQ(sentence(got.could_be), sentence(c.could_be));
+    EXPECT_EQ(got.open_up_first, c.open_up);
+    EXPECT_EQ(rules_of(got), c.rules);
+    for (const Reason& each : got.reasons) EXPECT_FALSE(each.source.empty());
+  }
+}
+
+TEST(Verdict, GivesReasonsWithTheirFigures) {
+  const Result got = weighed([](survey::Survey& s) {
+    s.zones[11].reference_mm = {1, 1, 1};
+    s.zones[11].found = {measured("middle", .80)};
+    s.zones[51].found = {spot("rear end", Rust::scale)};
+    s.zones[51].found[0].at = {450, -690, 200};
+    s.zones[62].repairs = {repair(RepairKind::plated_over, Joint::stitch, Beneath::over_rust)};
+  });
+  std::vector<std::string> texts;
+  for (const Reason& each : got.reasons) texts.push_back(each.text);
+  EXPECT_EQ(texts,
+            (std::vector<std::string>{
+                "spring hanger, right (62): repair (plated-over, stitch, beneath over-rust, now "
+                "sound) can't be relied on: a plate over rust",
+                "tunnel (11), middle: thin, 80 % of the sheet left (75 to 85 %), measured; "
+                "load-bearing metal is to keep 85 %",
+                "outer sill, left (51), rear end: thin, about 70 % of the sheet left (50 to "
+                "90 %), judged by eye; not measured",
+            }));
+}
+
+TEST(Verdict, TellsWhatAHiddenPlaceCouldBecome) {
+  const Result got = weighed([](survey::Survey& s) {
+    s.seen[11].word = SeenWord::hidden;
+    s.seen[61].word = SeenWord::hidden;
+  });
+  ASSERT_EQ(got.open_up.size(), 2);
+  EXPECT_EQ(got.open_up[0].zone, 61);
+  EXPECT_EQ(got.open_up[0].could_become, Verdict::do_not_drive);
+  EXPECT_EQ(got.open_up[0].why, "main structure, not seen; the front spring hanger stands on it");
+  EXPECT_EQ(got.open_up[1].zone, 11);
+  EXPECT_EQ(got.open_up[1].could_become, Verdict::repair);
+}
+
+TEST(Rank, WorstFirst) {
+  const Result got = weighed([](survey::Survey& s) {
+    s.zones[41].found = {spot("skin hole", Rust::hole)};
+    s.zones[71].found = {placed("local hole", Rust::hole, {2300, -600, 300}, {20, 20})};
+    s.zones[11].found = {spot("film", Rust::surface), gives("weak"), spot("station", Rust::none)};
+    s.zones[61].found = {gives("hanger"), spot("hanger film", Rust::surface)};
+  });
+  std::vector<std::string> names;
+  for (const Spot* each : got.ranked()) names.push_back(each->name);
+  EXPECT_EQ(names, (std::vector<std::string>{"hanger", "weak", "local hole", "hanger film", "film",
+                                             "skin hole"}));
+}
+
+TEST(Repair, IsReliedOnByKindJointAndState) {
+  const struct {
+    survey::Repair repair;
+    std::optional<bool> reliable;
+  } cases[] = {
+      {repair(RepairKind::new_panel, Joint::seam_weld), true},
+      {repair(RepairKind::new_panel, Joint::plug_weld), true},
+      {repair(RepairKind::new_panel, Joint::spot_weld), true},
+      {repair(RepairKind::new_panel, Joint::stitch), false},
+      {repair(RepairKind::new_panel), std::nullopt},
+      {repair(RepairKind::let_in, Joint::seam_weld), true},
+      {repair(RepairKind::let_in, Joint::plug_weld), false},
+      {repair(RepairKind::let_in), std::nullopt},
+      {repair(RepairKind::let_in, Joint::seam_weld, Beneath::over_rust), false},
+      {repair(RepairKind::lapped, Joint::seam_weld), true},
+      {repair(RepairKind::lapped, Joint::spot_weld), false},
+      {repair(RepairKind::lapped, Joint::no_weld), false},
+      {repair(RepairKind::plated_over, Joint::seam_weld, Beneath::cut_out), true},
+      {repair(RepairKind::plated_over, Joint::seam_weld, Beneath::unknown), false},
+      {repair(RepairKind::plated_over, Joint::seam_weld), false},
+      {repair(RepairKind::plated_over, Joint::seam_weld, Beneath::over_rust), false},
+      {repair(RepairKind::plated_over, {}, Beneath::cut_out), false},
+      {repair(RepairKind::brazed), false},
+      {repair(RepairKind::bonded), false},
+      {repair(RepairKind::riveted), false},
+      {repair(RepairKind::filled), false},
+      {repair(RepairKind::treated), std::nullopt},
+      {repair(RepairKind::let_in, Joint::seam_weld, {}, Now::poor_weld), false},
+      {repair(RepairKind::let_in, Joint::seam_weld, {}, Now::rusting), false},
+      {repair(RepairKind::new_panel, Joint::seam_weld, {}, Now::lifting), false},
+      {repair(RepairKind::new_panel, Joint::seam_weld, {}, Now::cracked), false},
+      {repair(RepairKind::let_in, {}, {}, Now::cracked), false},
+  };
+  int row = 0;
+  for (const auto& c : cases)
+    EXPECT_EQ(judge(c.repair, body::Role::main).reliable, c.reliable) << "row " << row++;
+}
+
+}  // namespace
+}  // namespace tinworm::weighing
