@@ -32,7 +32,7 @@ bool wants_quiet(const Command& command) {
       command);
 }
 
-ExitStatus run(const std::vector<std::string>& arguments, Streams& streams) {
+ExitStatus run_command(const std::vector<std::string>& arguments, Streams& streams) {
   try {
     const Command command = parse_command_line(arguments);
     streams.quiet = wants_quiet(command);
@@ -57,7 +57,8 @@ int main(int count, char** words) {
   std::signal(SIGXFSZ, SIG_IGN);
   tinworm::verbs::Streams streams;
   try {
-    return run({words + (count > 0 ? 1 : 0), words + count}, streams);
+    return tinworm::verbs::run_command(std::vector<std::string>(words + (count > 0), words + count),
+                                       streams);
   } catch (const std::exception& error) {  // of our own making, or no memory
     fmt::print(stderr, "tinworm: this should not happen: {}\n", error.what());
     return tinworm::verbs::file_trouble;

@@ -134,7 +134,7 @@ std::string zone_facts(const weighing::Zone& zone, const TextStyle& style) {
   }
   if (zone.film) {
     text +=
-        line(fmt::format("film: median {:.0f} um, {:.0f} to {:.0f} um: {}", zone.film->median_um,
+        line(fmt::format("film: median {:.0f} µm, {:.0f} to {:.0f} µm: {}", zone.film->median_um,
                          zone.film->least_um, zone.film->greatest_um, zone.film->reading),
              style);
   }

@@ -14,11 +14,6 @@ namespace {
 
 using weighing::Result;
 
-std::string capitalised(std::string text) {
-  if (!text.empty() && text[0] >= 'a' && text[0] <= 'z') text[0] = static_cast<char>(text[0] - 32);
-  return text;
-}
-
 std::string bullet(const std::string& text, const TextStyle& style) {
   return indented(text, style.width, "  - ", "    ");
 }
@@ -28,18 +23,21 @@ std::string section(const std::string& title, const std::string& lines, const Te
 }
 
 std::string opening(const Result& result, const TextStyle& style) {
-  std::string text = heading(capitalised(std::string(sentence(result.verdict))) + ".", style);
+  const std::string verdict = fmt::format("Verdict: {}.", sentence(result.verdict));
+  std::string text = verdict;
   if (result.could_be != result.verdict) {
     text += fmt::format(" Could be: {}.", sentence(result.could_be));
   }
   if (result.open_up_first) text += " Open up first.";
+  text = indented(text, style.width, "", "");
+  text.replace(0, verdict.size(), heading(verdict, style));
   const std::string car =
       fmt::format("{}; surveyed {}", car_text(result.survey.car), result.survey.visit.date.text());
   const std::string origin = fmt::format(
       "{}, body plan {} {}, {}, fingerprint {}", result.file, result.body->name,
       result.body->version, result.rules == "default" ? "default rules" : "rules " + result.rules,
       result.sha256.substr(0, 12));
-  return text + "\n" + indented(car, style.width, "", "") + indented(origin, style.width, "", "");
+  return text + indented(car, style.width, "", "") + indented(origin, style.width, "", "");
 }
 
 std::string reasons(const Result& result, const TextStyle& style) {
@@ -79,9 +77,10 @@ std::string burdens(const Result& result, const TextStyle& style) {
       "How much the rust weighs",
       burden_line("structure", result.structure, style) + burden_line("skin", result.skin, style) +
           burden_line("shell", result.shell, style) +
-          indented(fmt::format("One main zone rusted away would make the structure's {}.",
-                               burden_word(result.one_zone_gone)),
-                   style.width, "  ", "  "),
+          indented(
+              fmt::format("On this body one main zone rusted away would be {} for the structure.",
+                          burden_word(result.one_zone_gone)),
+              style.width, "  ", "  "),
       style);
 }
 

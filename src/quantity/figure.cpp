@@ -35,16 +35,22 @@ std::string without_leading_zeros(std::string_view digits) {
   return std::string(digits.substr(first));
 }
 
+Refusal comma(std::string_view before, std::string_view behind) {
+  const bool thousands = before[0] != '0' && before.find('.') == std::string_view::npos &&
+                         behind.size() == 3 && before.size() <= 3;
+  return {"a number has a point, never a comma", std::string(plain_decimals),
+          thousands
+              ? fmt::format("write {0}.{1}, or {0}{1} if the comma parts thousands", before, behind)
+              : fmt::format("write {}.{}", before, behind),
+          0};
+}
+
 // What is wrong with a number that goes on in a way numbers do elsewhere; empty if nothing is.
 Refusal continued(std::string_view number, std::string_view after) {
   const std::string decimals(plain_decimals);
   const bool digit_next = after.size() > 1 && is_digit(after[1]);
   if (after.empty()) return {};
-  if (after[0] == ',' && digit_next)
-    return {"a number has a point, never a comma", decimals,
-            fmt::format("write {0}.{1}, or {0}{1} if the comma parts thousands", number,
-                        front_number(after.substr(1))),
-            0};
+  if (after[0] == ',' && digit_next) return comma(number, front_number(after.substr(1)));
   if ((after[0] == '_' || after[0] == '\'') && digit_next)
     return {"the digits of a number stand together", decimals, "leave out the separators", 0};
   if (after[0] == '.') return {"a number has one point at most", decimals, "", 0};

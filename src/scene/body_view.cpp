@@ -213,7 +213,13 @@ void draw_circles(Drafting& drafting) {
       if (!body::under_near_rule(mount.carries)) continue;
       const bool other_side = (projection.view == View::left && mount.at.y_mm > 0) ||
                               (projection.view == View::right && mount.at.y_mm < 0);
-      if (other_side) continue;
+      // Only where the view shows what the mount stands on: else a cross view fills with circles.
+      const bool shown =
+          std::any_of(drafting.zones.begin(), drafting.zones.end(), [&](const DrawnZone& drawn) {
+            return &drafting.sheet.views[drawn.view] == &placed &&
+                   std::count(mount.on.begin(), mount.on.end(), drawn.plan->number) > 0;
+          });
+      if (other_side || !shown) continue;
       const auto coordinate = [&](body::Axis axis) {
         return axis == body::Axis::along    ? mount.at.x_mm
                : axis == body::Axis::across ? mount.at.y_mm
@@ -222,7 +228,7 @@ void draw_circles(Drafting& drafting) {
       const At at = projection.paper({coordinate(body::first_axis(projection.view)),
                                       coordinate(body::second_axis(projection.view))});
       const double radius = near_radius_mm * projection.scale;
-      items.push_back(Clipped{{polyline(drafting.sheet.drawing)},
+      items.push_back(Clipped{{polyline(placed.area.grown(3))},
                               {Shape{{circle(at, radius)}, {}, Stroke{repair_ink, 0.4, {1.6, 1.1}}},
                                Shape{{segment({at.x_mm - 0.8, at.y_mm}, {at.x_mm + 0.8, at.y_mm}),
                                       segment({at.x_mm, at.y_mm - 0.8}, {at.x_mm, at.y_mm + 0.8})},

@@ -88,11 +88,13 @@ At edge_towards(const SpotMark& mark, At from) {
   return best;
 }
 
-// A leader starts at the ring where the place lies to its left, else at the nearest edge.
+// A leader starts at the ring where the place lies to its left, else on a reference line over or
+// under the words (ISO 128-2), else at the end of the first line.
 At start_of(const Area& box, At to) {
   const At ring{box.x_mm + badge_mm / 2, box.y_mm + badge_mm / 2};
-  const bool beside = to.x_mm < box.x_mm + badge_mm / 2;
-  return beside ? ring : nearest_on(box, to);
+  if (to.x_mm < ring.x_mm) return ring;
+  if (to.y_mm < box.y_mm || to.y_mm > box.bottom()) return nearest_on(box, to);
+  return {box.right(), ring.y_mm};
 }
 
 void seek(const Drafting& drafting, const FreeSpace& space, const SpotMark& mark, const Box& box,
@@ -134,9 +136,13 @@ Placing placed_in_order(const Drafting& drafting, const std::vector<Callout>& ca
       seek(drafting, space, *callout.mark, box, false, best);
       if (best.cost < before) chosen = box;
     }
+    if (best.cost >= FreeSpace::never) {  // the first line alone needs less room
+      best = {};
+      chosen = box_of({callout.mark, callout.title, ""}, 62, drafting.measure);
+      seek(drafting, space, *callout.mark, chosen, false, best);
+    }
     if (best.cost >= FreeSpace::never) {
       best = {};
-      chosen = box_of(callout, 50, drafting.measure);
       seek(drafting, space, *callout.mark, chosen, true, best);
     }
     placing.cost += std::min(best.cost, 1e6);
@@ -174,6 +180,14 @@ void draw_box(Drafting& drafting, const Callout& callout, const Box& box, const 
   leaders.items.push_back(Shape{{circle(seat.to, 0.5)}, ink, Stroke{paper, 0.4, {}}});
   Layer& layer = drafting.page.layer("callouts");
   layer.items.push_back(Shape{{polyline(seat.area.grown(0.4))}, paper, {}});
+  const bool from_ring =
+      seat.from.x_mm < seat.area.x_mm + indent_mm && seat.to.x_mm < seat.from.x_mm;
+  if (!from_ring && (seat.from.y_mm == seat.area.y_mm || seat.from.y_mm == seat.area.bottom())) {
+    layer.items.push_back(
+        Shape{{segment({seat.area.x_mm, seat.from.y_mm}, {seat.area.right(), seat.from.y_mm})},
+              {},
+              Stroke{ink, 0.75, {}}});
+  }
   draw_badge(layer, drafting, {seat.area.x_mm + badge_mm / 2, seat.area.y_mm + badge_mm / 2},
              callout.mark->spot->rank);
   double y = seat.area.y_mm;

@@ -138,7 +138,8 @@ void write_not_drawn(Writer& writer, const weighing::Result& result) {
   std::vector<std::string> lines;
   for (const weighing::Zone& zone : result.zones) {
     if (zone.number == 0) {
-      lines.push_back(fmt::format("{}: {}", zone_name(zone), step_name(zone.step)));
+      lines.push_back(fmt::format("{}: {}, {}", zone_name(zone), step_name(zone.step),
+                                  evidence_words(zone.evidence)));
     }
   }
   if (lines.empty()) return;

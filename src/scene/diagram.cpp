@@ -42,8 +42,9 @@ bool draw_sheet(Page& page, const Sheet& sheet, const weighing::Result& result,
   draw_circles(drafting);
   draw_spots(drafting);
   for (const SpotMark& mark : drafting.spots) drafting.space.cover(mark.shape);
-  const auto left = label_inside(drafting);
+  // Callouts are the largest and choose first; numbers keep clear of their leaders.
   const auto called = draw_callouts(drafting);
+  const auto left = label_inside(drafting);
   label_outside(drafting, left);
   ring_ranks(drafting, called);
   if (!called.empty()) drafting.used.ranks = true;

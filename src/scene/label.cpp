@@ -93,7 +93,7 @@ std::optional<Area> room_inside(const Drafting& drafting, const DrawnZone& drawn
     if (far >= least) return;
     const Area plate{at.x_mm - width_mm / 2, at.y_mm - height_mm / 2, width_mm, height_mm};
     if (!drafting.space.unwritten(plate.grown(0.2)) || !inside_whole(drawn.shape, plate)) return;
-    if (hidden(drafting, plate)) return;
+    if (hidden(drafting, plate) || drafting.space.leader_crosses(plate.grown(0.3))) return;
     if (hides(drafting, drawn.view, plate.grown(may_hide > 0 ? 0 : 0.3)) > may_hide) return;
     least = far;
     best = plate;

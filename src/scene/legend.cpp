@@ -113,7 +113,7 @@ std::vector<LegendEntry> legend_of(const Used& used) {
     entries.push_back(repair_entry(RepairEdge::stitches, "can be relied on"));
   }
   if (used.repair_not_known) {
-    entries.push_back(repair_entry(RepairEdge::dash_and_dot, "not known if it can be relied on"));
+    entries.push_back(repair_entry(RepairEdge::dash_and_dot, "not known if reliable"));
   }
   if (used.repair_not_relied) {
     entries.push_back(repair_entry(RepairEdge::wave, "can\u2019t be relied on"));

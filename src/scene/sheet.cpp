@@ -170,7 +170,7 @@ Area frame_of(Paper paper) {
 std::string_view name_of(SheetKind kind) {
   switch (kind) {
     case SheetKind::structure:
-      return "Structure, the skin off";
+      return "Structure, skin off";
     case SheetKind::skin:
       return "Skin";
     case SheetKind::frame:

@@ -20,7 +20,7 @@ Area frame_of(Paper paper);  // 20 mm left to file it by, 10 mm on the other sid
 
 // Structure: the car with its skin off. Frame: a separate chassis by itself.
 enum class SheetKind { structure, skin, frame };
-std::string_view name_of(SheetKind kind);  // "Structure, with the skin off"
+std::string_view name_of(SheetKind kind);  // "Structure, skin off"
 
 struct PlacedView {
   Projection projection;

@@ -9,7 +9,7 @@
 namespace tinworm::scene {
 
 struct StripWords {
-  std::string sheet;   // "Structure, the skin off"
+  std::string sheet;   // "Structure, skin off"
   int scale = 0;       // 0: no drawing on this page, no scale
   std::string number;  // "1 of 3"
 };

@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "quantity/figure.hpp"
+
 namespace tinworm::survey {
 namespace {
 
@@ -23,13 +25,17 @@ class Walk {
 
   Place place() const { return place_; }
 
-  void skip_quote() {
-    if (at_ < source_.size() && (source_[at_] == '"' || source_[at_] == '\'')) step();
+  void enter_quotes() {
+    if (at_ >= source_.size() || (source_[at_] != '"' && source_[at_] != '\'')) return;
+    escape_ = source_[at_] == '"' ? '\\' : '\'';
+    step();
   }
 
   // False where the source no longer says what the text says.
   bool follow(std::string_view character) {
     if (character == " " && fold()) return true;
+    const bool escaped = at_ + 1 < source_.size() && source_[at_] == escape_;
+    if (escaped && source_.substr(at_ + 1, character.size()) == character) step();
     if (source_.substr(at_, character.size()) != character) return false;
     step();
     return true;
@@ -53,6 +59,7 @@ class Walk {
   std::string_view source_;
   std::size_t at_;
   Place place_;
+  char escape_ = '\0';  // before a quote inside quotes
 };
 
 }  // namespace
@@ -69,7 +76,7 @@ Place Page::place_in(const yaml::Node& scalar, std::size_t offset) const {
   for (int column = 1; column < start.column && at < source.size(); ++column)
     at += bytes_of_character(source, at);
   Walk walk(source, at, start);
-  if (scalar.quoted) walk.skip_quote();
+  if (scalar.quoted) walk.enter_quotes();
   const std::string_view text = scalar.text;
   for (std::size_t i = 0; i < text.size() && offset > 0; --offset) {
     const std::size_t bytes = bytes_of_character(text, i);
@@ -79,17 +86,31 @@ Place Page::place_in(const yaml::Node& scalar, std::size_t offset) const {
   return walk.place();
 }
 
+yaml::Node Page::part_of(const yaml::Node& scalar, std::string_view part) const {
+  yaml::Node node;
+  node.kind = yaml::Node::Kind::scalar;
+  node.place = place_in(scalar, static_cast<std::size_t>(quantity::offset_in(scalar.text, part)));
+  node.text = part;
+  return node;
+}
+
 void Page::refuse(const yaml::Node& node, const quantity::Refusal& refusal) {
   add({place_in(node, static_cast<std::size_t>(refusal.offset)), refusal.what, node.text,
        refusal.allowed, refusal.cure});
 }
 
 const body::Zone* plan_zone(const Page& page, int number) {
-  if (!page.body) return nullptr;
-  const auto& zones = page.body->zones;
-  const auto zone = std::find_if(zones.begin(), zones.end(),
-                                 [&](const body::Zone& z) { return z.number == number; });
-  return zone == zones.end() ? nullptr : &*zone;
+  return page.body ? page.body->zone(number) : nullptr;
+}
+
+std::vector<std::string_view> between_spaces(std::string_view line) {
+  std::vector<std::string_view> parts;
+  for (std::size_t start = line.find_first_not_of(' '); start < line.size();) {
+    const std::size_t end = std::min(line.find(' ', start), line.size());
+    parts.push_back(line.substr(start, end - start));
+    start = std::min(line.find_first_not_of(' ', end), line.size());
+  }
+  return parts;
 }
 
 std::size_t characters(std::string_view text) {

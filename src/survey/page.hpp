@@ -23,9 +23,13 @@ struct Page {
   PhotoFolder photos;
   std::optional<int> built;
   std::optional<PartialDate> visited;
+  bool seen_unclear = false;  // how some zone was seen could not be read: say no more about it
 
   void add(yaml::Problem problem) { problems.push_back(std::move(problem)); }
   void refuse(const yaml::Node& node, const quantity::Refusal& refusal);
+
+  // `part`, a view into the text of a scalar, as a scalar that knows its own place.
+  yaml::Node part_of(const yaml::Node& scalar, std::string_view part) const;
 
   // Where the character `offset` of a scalar's text stands in the file: past an opening quote, and
   // on a later line where the text goes on there. The scalar's own place where it can't be told.
@@ -37,6 +41,8 @@ struct Page {
 
 // The zone of the page's body plan; null without a plan or such a zone.
 const body::Zone* plan_zone(const Page& page, int number);
+
+std::vector<std::string_view> between_spaces(std::string_view line);
 
 std::size_t characters(std::string_view text);  // of UTF-8
 

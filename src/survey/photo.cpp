@@ -79,15 +79,6 @@ void add_photo(Page& page, std::vector<Photo>& photos, Place place, std::string_
   if (path) photos.push_back({std::move(*path), place});
 }
 
-void add_line(Page& page, std::vector<Photo>& photos, const Node& node, std::string_view line) {
-  for (std::size_t start = line.find_first_not_of(' '); start < line.size();) {
-    const std::size_t end = std::min(line.find(' ', start), line.size());
-    add_photo(page, photos, page.place_in(node, characters(line.substr(0, start))),
-              line.substr(start, end - start));
-    start = std::min(line.find_first_not_of(' ', end), line.size());
-  }
-}
-
 }  // namespace
 
 PhotoFolder read_photo_folder(Page& page, const Node& node) {
@@ -117,8 +108,9 @@ PhotoFolder read_photo_folder(Page& page, const Node& node) {
 std::vector<Photo> read_photos(Page& page, const Node& node) {
   std::vector<Photo> photos;
   if (node.kind != Node::Kind::sequence) {
-    const auto line = scalar(page, node, "photos");
-    if (line) add_line(page, photos, node, *line);
+    if (!scalar(page, node, "photos") || !is_short(page, node, "photos")) return photos;
+    for (const std::string_view one : between_spaces(node.text))
+      add_photo(page, photos, page.part_of(node, one).place, one);
     return photos;
   }
   for (const Node& item : node.items) {

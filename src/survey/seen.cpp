@@ -4,7 +4,6 @@
 
 #include <fmt/format.h>
 
-#include "quantity/figure.hpp"
 #include "survey/value.hpp"
 
 namespace tinworm::survey {
@@ -17,14 +16,6 @@ struct NamedZone {
   int number;
   Place place;
 };
-
-Node text_node(std::string_view text, Place place) {
-  Node node;
-  node.kind = Node::Kind::scalar;
-  node.place = place;
-  node.text = text;
-  return node;
-}
 
 // `51-58`: the zones of the body between the two.
 void add_range(Page& page, std::vector<NamedZone>& zones, Place place, std::string_view text) {
@@ -43,25 +34,24 @@ void add_range(Page& page, std::vector<NamedZone>& zones, Place place, std::stri
 }
 
 // Numbers and ranges between spaces.
-std::vector<NamedZone> zones_in(Page& page, const Node& node) {
+std::vector<NamedZone> zones_in(Page& page, const Node& line) {
   std::vector<NamedZone> zones;
-  const std::string_view line = node.text;
-  for (std::size_t start = line.find_first_not_of(' '); start < line.size();) {
-    const std::size_t end = std::min(line.find(' ', start), line.size());
-    const std::string_view token = line.substr(start, end - start);
-    const Place place = page.place_in(node, characters(line.substr(0, start)));
-    const std::size_t hyphen = token.find('-');
-    if (token.find(',') != std::string_view::npos)
+  if (!is_short(page, line, "a range of zones")) return zones;
+  for (const std::string_view text : between_spaces(line.text)) {
+    const Place place = page.part_of(line, text).place;
+    const std::size_t hyphen = text.find('-');
+    if (text.find(',') != std::string_view::npos)
       page.add(
-          {place, "spaces stand between zones, not commas", std::string(token), "51-58 61", ""});
-    else if (hyphen == 0 || hyphen == token.size() - 1)
+          {place, "spaces stand between zones, not commas", std::string(text), "51-58 61", ""});
+    else if (text.find("–") != std::string_view::npos)
+      page.add({place, "a range has a plain hyphen, not a dash", std::string(text), "51-58", ""});
+    else if (hyphen == 0 || hyphen == text.size() - 1)
       page.add({place, "a range is two zones with a hyphen between them, without spaces",
-                std::string(token), "51-58", ""});
+                std::string(text), "51-58", ""});
     else if (hyphen != std::string_view::npos)
-      add_range(page, zones, place, token);
-    else if (const auto number = zone_number(page, place, token))
+      add_range(page, zones, place, text);
+    else if (const auto number = zone_number(page, place, text))
       zones.push_back({*number, place});
-    start = std::min(line.find_first_not_of(' ', end), line.size());
   }
   return zones;
 }
@@ -134,8 +124,10 @@ class SeenReader {
         lacks_detail(page_, entry.key_place, word, entry.key);
       else
         add_detail(page_, seen, entry.value);
-      for (const NamedZone& zone : zones_in(page_, text_node(entry.key, entry.key_place)))
-        name(zone, seen);
+      Node key;
+      key.place = entry.key_place;
+      key.text = entry.key;
+      for (const NamedZone& zone : zones_in(page_, key)) name(zone, seen);
     }
   }
 
@@ -171,12 +163,28 @@ Seen seen_in_line(Page& page, const Node& node) {
     if (carries_detail(*word)) lacks_detail(page, node.place, *word, line);
     return seen;
   }
-  const Place place = page.place_in(node, characters(line.substr(0, after)));
+  const Node detail = page.part_of(node, line.substr(after));
   if (carries_detail(*word))
-    add_detail(page, seen, text_node(line.substr(after), place));
+    add_detail(page, seen, detail);
   else
-    page.add({place, fmt::format("nothing follows \"{}\"", survey::word(*word)),
-              std::string(line.substr(after)), "", "put remarks under note"});
+    page.add({detail.place, fmt::format("nothing follows \"{}\"", survey::word(*word)), detail.text,
+              "", "put remarks under note"});
+  return seen;
+}
+
+// `{hidden: carpet glued down}`, `{part: 60 %}`
+Seen seen_in_map(Page& page, const Node& node) {
+  yaml::MapReader map(node, page.problems, "how a zone was seen");
+  Seen seen;
+  for (const SeenWord word : {SeenWord::part, SeenWord::hidden}) {
+    const Node* detail = map.optional(survey::word(word));
+    if (!detail) continue;
+    if (seen.word)
+      page.add({detail->place, "a zone is seen in one way", "", "", "keep part or hidden"});
+    seen = seen_as(word, node.place);
+    add_detail(page, seen, *detail);
+  }
+  map.finish();
   return seen;
 }
 
@@ -204,6 +212,7 @@ std::optional<int> zone_number(Page& page, Place place, std::string_view text) {
 }
 
 std::map<int, Seen> read_seen(Page& page, const Node& node) {
+  const std::size_t problems_before = page.problems.size();
   SeenReader reader(page);
   yaml::MapReader map(node, page.problems, "\"seen\"");
   for (const Entry& entry : node.entries)
@@ -211,23 +220,18 @@ std::map<int, Seen> read_seen(Page& page, const Node& node) {
       if (const Node* zones = map.optional(entry.key)) reader.read(*known, *zones);
   for (const std::string& known : words<SeenWord>()) map.optional(known);  // all known to finish()
   map.finish();
+  if (page.problems.size() > problems_before) page.seen_unclear = true;
   return reader.take();
 }
 
 Seen read_zone_seen(Page& page, const Node& node) {
-  if (node.kind != Node::Kind::map)
-    return scalar(page, node, "how a zone was seen") ? seen_in_line(page, node) : Seen{};
-  yaml::MapReader map(node, page.problems, "how a zone was seen");
+  const std::size_t problems_before = page.problems.size();
   Seen seen;
-  for (const SeenWord word : {SeenWord::part, SeenWord::hidden}) {
-    const Node* detail = map.optional(survey::word(word));
-    if (!detail) continue;
-    if (seen.word)
-      page.add({detail->place, "a zone is seen in one way", "", "", "keep part or hidden"});
-    seen = seen_as(word, node.place);
-    add_detail(page, seen, *detail);
-  }
-  map.finish();
+  if (node.kind == Node::Kind::map)
+    seen = seen_in_map(page, node);
+  else if (scalar(page, node, "how a zone was seen"))
+    seen = seen_in_line(page, node);
+  if (page.problems.size() > problems_before) page.seen_unclear = true;
   return seen;
 }
 
@@ -237,7 +241,7 @@ void check_findings_were_seen(Page& page, std::string_view zone_name, const Seen
                      !zone.reference_mm.empty() || zone.drains || zone.inside == Inside::scoped;
   const bool seen_somehow =
       seen.word && *seen.word != SeenWord::hidden && *seen.word != SeenWord::not_fitted;
-  if (!found || seen_somehow) return;
+  if (!found || seen_somehow || (!seen.word && page.seen_unclear)) return;
   Place place = zone.place;
   if (!zone.found.empty())
     place = zone.found.front().place;

@@ -1,5 +1,5 @@
 // One look at one car: the survey as a plain value. Its file is described in README.md.
-// Lengths mm, films µm, areas m², distances driven km, shares 0 to 1.
+// Lengths mm, films µm, areas m², distances driven km, shares 0 to 1. Equality counts places too.
 #pragma once
 
 #include <map>
@@ -25,6 +25,7 @@ struct Car {
   std::optional<int> built;  // year
   std::optional<double> odometer_km;
   std::string chassis_number, registration, owner;  // private
+  bool operator==(const Car&) const = default;
 };
 
 struct Visit {
@@ -34,27 +35,32 @@ struct Visit {
   std::string interest;            // any interest in a sale of this car
   std::string place;               // private
   std::vector<std::string> leave;  // what the owner agreed to have lifted, scraped, probed
+  bool operator==(const Visit&) const = default;
 };
 
 struct Kept {
   std::optional<Use> use;
   std::optional<Air> air;
   std::optional<PartialDate> waxed;
+  bool operator==(const Kept&) const = default;
 };
 
 struct MetalGauge {
   std::optional<double> uncertainty_mm;  // standard uncertainty, k = 1
   Coating coating = Coating::removed;
+  bool operator==(const MetalGauge&) const = default;
 };
 
 struct PhotoFolder {
   std::string folder;  // inside the survey's folder
   std::string name;    // "IMG_{}.jpg"; a photo is then just its number
+  bool operator==(const PhotoFolder&) const = default;
 };
 
 struct Photo {
   std::string path;  // relative to the survey's folder, from `photos:` and a number or as written
   Place place;
+  bool operator==(const Photo&) const = default;
 };
 
 struct Gap {
@@ -62,6 +68,7 @@ struct Gap {
   std::optional<double> wheels_mm;  // on its wheels
   std::optional<double> lift_mm;    // on the lift
   Place place;
+  bool operator==(const Gap&) const = default;
 };
 
 // How one zone was seen. A zone that no key names is not seen, and `word` is then empty.
@@ -70,16 +77,19 @@ struct Seen {
   double share = 1;    // seen of the zone: `part` gives it, everything else is 1 or 0
   std::string reason;  // for hidden
   Place place;
+  bool operator==(const Seen&) const = default;
 };
 
 struct Position {  // any of the three
   std::optional<double> x_mm, y_mm, z_mm;
   bool known() const { return x_mm || y_mm || z_mm; }
+  bool operator==(const Position&) const = default;
 };
 
 struct PitPatches {  // greatest pit of each of several equal patches
   Size each;
   std::vector<double> deepest_mm;
+  bool operator==(const PitPatches&) const = default;
 };
 
 struct Spot {
@@ -101,6 +111,7 @@ struct Spot {
   std::vector<Photo> photos;
   std::string note;
   Place place;
+  bool operator==(const Spot&) const = default;
 };
 
 struct Repair {
@@ -114,6 +125,7 @@ struct Repair {
   std::vector<Photo> photos;
   std::string note;
   Place place;
+  bool operator==(const Repair&) const = default;
 };
 
 struct Zone {  // what was found in a zone of the plan; a zone without an entry has none of these
@@ -127,6 +139,7 @@ struct Zone {  // what was found in a zone of the plan; a zone without an entry 
   std::vector<Photo> photos;
   std::string note;
   Place place;
+  bool operator==(const Zone&) const = default;
 };
 
 struct OwnZone {    // what the body plan doesn't know
@@ -136,6 +149,7 @@ struct OwnZone {    // what the body plan doesn't know
   body::Side side = body::Side::centre;
   Seen seen;
   Zone zone;
+  bool operator==(const OwnZone&) const = default;
 };
 
 struct Also {  // what else the owner must know
@@ -144,14 +158,17 @@ struct Also {  // what else the owner must know
   std::string say;
   std::optional<std::variant<When, PartialDate>> when;
   Place place;
+  bool operator==(const Also&) const = default;
 };
 
 struct Money {
   double amount = 0;
   std::string currency;
+  bool operator==(const Money&) const = default;
 };
 struct Price {
   std::optional<Money> asked, sound;
+  bool operator==(const Price&) const = default;
 };  // private
 
 struct Survey {
@@ -170,6 +187,7 @@ struct Survey {
   std::vector<OwnZone> own;
   std::vector<Also> also;
   Price price;
+  bool operator==(const Survey&) const = default;
 };
 
 }  // namespace tinworm::survey

@@ -118,6 +118,13 @@ std::string name_of(Page& page, const Node& node, std::string_view what) {
   return name;
 }
 
+bool is_short(Page& page, const Node& line, std::string_view what) {
+  if (characters(line.text) <= text_characters) return true;
+  page.add({line.place, fmt::format("{} is too long for one line", what), "",
+            fmt::format("{} characters", text_characters), "write it as a list"});
+  return false;
+}
+
 std::optional<double> within(Page& page, const Node& node, const Range& range, double value) {
   if (value >= range.least && value <= range.most) return value;
   page.add({node.place, fmt::format("{} is out of range", range.what), node.text,

@@ -39,6 +39,9 @@ std::string text_of(Page& page, const yaml::Node& node, std::string_view what,
                     std::size_t most_characters = text_characters);
 std::string name_of(Page& page, const yaml::Node& node, std::string_view what);  // one line, short
 
+// Whether a line of parts is short enough to be one; a problem if not. Keeps reading it quick too.
+bool is_short(Page& page, const yaml::Node& line, std::string_view what);
+
 // `value` if it lies in the range.
 std::optional<double> within(Page& page, const yaml::Node& node, const Range& range, double value);
 

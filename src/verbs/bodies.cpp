@@ -81,7 +81,7 @@ std::string coverage_text(const body::Plan& plan, const output::TextStyle& style
 
 std::string plan_text(const body::Plan& plan, const output::TextStyle& style) {
   std::string text = output::heading(fmt::format("{} {}", plan.name, plan.version), style) +
-                     fmt::format(": {}, {}\n", plan.title, body::word(plan.construction));
+                     fmt::format(": {}; {}\n", plan.title, body::word(plan.construction));
   text += zones_text("Centre line and singles, front to rear", zone_rows(plan, false), style);
   text += zones_text("Pairs, left and right", zone_rows(plan, true), style);
   return text + mounts_text(plan, style) + coverage_text(plan, style);

@@ -55,7 +55,7 @@ struct CommonLine {
     line.option("--panels", "DIR", options.panels,
                 "a folder of body plans; they come before built-in ones of the same name");
     line.flag("--quiet", options.quiet, "say only what is wrong");
-    line.flag("--no-colour,--no-color", options.no_colour,
+    line.flag("--no-color,--no-colour", options.no_colour,
               "plain letters on a terminal, as NO_COLOR");
   }
   void declare_jobs(VerbLine& line) {

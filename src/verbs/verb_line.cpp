@@ -17,6 +17,11 @@ std::string before(const std::string& text, char mark) {
   return text.substr(0, text.find(mark));
 }
 
+// Without its dashes, which would make any two short names alike.
+std::string bare(const std::string& name) {
+  return name.substr(std::min(name.find_first_not_of('-'), name.size()));
+}
+
 }  // namespace
 
 VerbLine::VerbLine(std::string verb, std::string purpose, std::string words)
@@ -45,7 +50,8 @@ std::vector<std::string> VerbLine::parse(const std::vector<std::string>& argumen
   std::vector<std::string> names;
   std::vector<std::pair<CLI::Option*, const Option*>> valued;
   for (const Option& option : options_) {
-    names.push_back(option.names.substr(option.names.rfind(',') + 1));
+    const std::string last = option.names.substr(option.names.rfind(',') + 1);
+    if (last.starts_with("--")) names.push_back(bare(last));
     if (option.flag != nullptr) {
       app.add_flag(option.names, *option.flag);
     } else {
@@ -63,16 +69,18 @@ std::vector<std::string> VerbLine::parse(const std::vector<std::string>& argumen
   for (const std::string& left_over : app.remaining()) {
     const std::string name = before(left_over, '=');
     if (!name.starts_with('-') || name == "--") continue;
-    const std::string near = yaml::nearest_word(name, names);
+    const std::string near = yaml::nearest_word(bare(name), names);
     throw CommandError(verb_, fmt::format("there is no option {}", name),
-                       near.empty() ? "" : fmt::format("Did you mean {}?", near));
+                       near.empty() ? "" : fmt::format("Did you mean --{}?", near));
   }
   for (const auto& [parsed, option] : valued) {
     if (parsed->count() > 1) {
       throw CommandError(verb_, fmt::format("{} is given {} times", option->names, parsed->count()),
                          "Give it once.");
     }
-    if (parsed->count() == 1 && option->text->empty()) {
+    const std::string& text = *option->text;
+    const bool is_option = text.starts_with("--") && app.get_option_no_throw(text) != nullptr;
+    if (parsed->count() == 1 && (text.empty() || is_option)) {
       throw CommandError(verb_, option->names + " needs a value");
     }
   }

@@ -146,9 +146,7 @@ class TreeBuilder {
 
 Problem too_big(std::size_t bytes, const Limits& limits) {
   return {{},
-          fmt::format("the file is {:.1f} MiB, over the {:.1f} MiB that are read",
-                      static_cast<double>(bytes) / (1 << 20),
-                      static_cast<double>(limits.bytes) / (1 << 20)),
+          fmt::format("the file has {} bytes; at most {} are read", bytes, limits.bytes),
           "",
           "",
           "check that it is the right file, or split it"};

@@ -167,6 +167,12 @@ Problem colon(const SyntaxMistake& mistake, std::string_view source) {
           "align it with the keys it belongs to"};
 }
 
+Problem tight_colon(const SyntaxMistake& mistake, std::string_view source) {
+  return {mistake.place, "a colon inside brackets needs a space after it",
+          std::string(spot_at(source, mistake.place).rest), "{key: value}",
+          "put a space after the colon, or quote the text"};
+}
+
 Problem missing_colon(const SyntaxMistake& mistake, std::string_view source) {
   constexpr std::size_t longest_key = 1024;  // YAML 1.2 section 7.4.3
   const Spot spot = spot_at(source, mistake.context_place);
@@ -252,12 +258,13 @@ struct Known {
   std::string_view message;
   Explanation explain;
 };
-constexpr std::array<Known, 12> known{{
+constexpr std::array<Known, 13> known{{
     {"did not find expected ',' or ']'", brackets},
     {"did not find expected ',' or '}'", brackets},
     {"did not find expected node content", nothing_to_read},
     {"mapping values are not allowed in this context", colon},
     {"could not find expected ':'", missing_colon},
+    {"found unexpected ':'", tight_colon},
     {"block sequence entries are not allowed in this context", list_item},
     {"did not find expected key", where_a_key_should},
     {"did not find expected '-' indicator", where_an_item_should},
@@ -305,6 +312,7 @@ Problem explain(const SyntaxMistake& mistake, std::string_view source) {
         (entry.message.empty() || mistake.problem == entry.message))
       return {mistake.place, std::string(entry.what), "", "", std::string(entry.cure)};
   if (mistake.context.find("tag") != std::string::npos ||
+      mistake.context.find("TAG") != std::string::npos ||
       mistake.problem == "found undefined tag handle")
     return {mistake.place, "a type tag stands here; none is read", "", "",
             "take it out, or quote the value if a text beginning with ! is meant"};

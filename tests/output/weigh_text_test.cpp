@@ -15,7 +15,56 @@ using testing::HasSubstr;
 using testing::Not;
 
 TEST(WeighText, SaysItAllInOrder) {
-  EXPECT_EQ(weigh_text(weighed_car()), "");
+  EXPECT_EQ(weigh_text(weighed_car()),
+            R"(Verdict: repair. Could be: do not drive until repaired. Open up first.
+Wherry 1200, built 1967, 98 492 km; surveyed 2025-04-12
+wherry-2025.yaml, body plan two-door-saloon 1, default rules, fingerprint 0123456789ab
+
+Why
+  - 51 outer sill, left, rear end: thin, 80 % left [past-limit]
+  - 71 front floor, left: not seen [coverage]
+
+How much the rust weighs
+  structure  not known, from considerable to very heavy: under 80 % of the main structure was seen
+  skin       considerable, from next to none to considerable
+  shell      not known, from considerable to very heavy: the structure has none
+  On this body one main zone rusted away would be heavy for the structure.
+
+What was seen
+  main       64 % of its area, 31 % measured
+  local      this body has none
+  skin       100 % of its area, 0 % measured
+
+What was found, worst first (metal left: low–likely–high)
+  zone  name        side  seen  evidence  step            metal left  near
+  51    outer sill  left  bare  measured  pitted to thin  72–80–88 %  front spring hanger
+
+Repairs
+  - 51 outer sill, left: let-in, seam-weld, 2021-05; relied on: welded all round
+
+Stiffness kept by the boxes (indicative)
+  box              twist     bending  withheld
+  left sill   77–83–88 %  80–90–95 %
+  right sill                          no figure: no wall was seen
+
+To open up
+  - 71 front floor, left: the strut stands on it; could become: do not drive until repaired
+
+Not seen, so not known
+  - 71 front floor, left: carpet glued down
+
+Questions
+  - 51 outer sill, left: coat of 900 um; is there filler?
+
+Also
+  - tyres 0301: sidewalls uncracked
+
+Where these rules come from
+  - past-limit: 15 % loss is the limit
+  - coverage: a share must be seen (memory)
+
+An aid to judgement. What wasn't seen is not known.
+)");
 }
 
 TEST(WeighText, KeepsToItsWidth) {
@@ -46,7 +95,8 @@ TEST(WeighText, IsBoldOnlyWhereAsked) {
   TextStyle bold;
   bold.bold = true;
   EXPECT_THAT(weigh_text(weighed_car()), Not(HasSubstr("\033")));
-  EXPECT_THAT(weigh_text(weighed_car(), bold), HasSubstr("\033[1mRepair.\033[0m Could be"));
+  EXPECT_THAT(weigh_text(weighed_car(), bold),
+              HasSubstr("\033[1mVerdict: repair.\033[0m Could be"));
 }
 
 TEST(WeighLine, SaysWhatMatters) {
@@ -59,7 +109,42 @@ TEST(ExplainZone, GivesTheWholeChain) {
   const weighing::Result result = weighed_car();
   TextStyle inches;
   inches.units = quantity::Units::inch;
-  EXPECT_EQ(explain_zone(result, result.zones[0], inches), "");
+  EXPECT_EQ(explain_zone(result, result.zones[0], inches),
+            R"(51 outer sill, left
+  role: main
+  seen: bare
+  inside: scoped
+  metal left in the zone: 0.800 (low 0.720, high 0.880)
+  step: pitted to thin, measured
+  rusted: 3.50 % of its area, ISO 4628-3 Ri 4, ASTM D610 grade 4
+  film: median 155 µm, 140 to 900 µm: heavy
+  weight 0.360 (low 0.300, high 0.450); share of the shell burden 33 %
+
+rear end, pitting, rank 1
+  readings: 4, mean 32 thou, least 31 thou
+  baseline: 40 thou, reference readings in the zone
+  metal left: 0.800 (low 0.720, high 0.880), 95 % interval
+  uncertainty: repeatability of the spot's mean: u = 0.0200, sensitivity 0.9900, degrees of
+    freedom 8.0
+  uncertainty: the gauge: u = 0.0500, sensitivity 0.2000, degrees of freedom infinite
+  effective degrees of freedom 8.5 (Welch–Satterthwaite)
+  left under the deepest pit: 0.490
+  as weighed: 0.800 (low 0.720, high 0.880)
+  near: front spring hanger, 5.8 in away
+  step: pitted to thin, measured
+  damage 0.360; it covers 100 % of the zone's length; weight 0.360 (low 0.300, high 0.450),
+    counting 1
+
+In the verdict
+  51 outer sill, left, rear end: thin, 80 % left [past-limit: 15 % loss is the limit]
+
+Burdens of the whole car (0 none, 1 all)
+  structure not known (low 0.300, high 0.830): under 80 % of the main structure was seen
+  skin 0.300 (low 0.040, high 0.310)
+  shell not known (low 0.310, high 0.900): the structure has none
+
+An aid to judgement. What wasn't seen is not known.
+)");
 }
 
 TEST(ExplainZone, SaysWhatWasNotSeen) {

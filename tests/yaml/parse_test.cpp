@@ -132,7 +132,7 @@ TEST(Limits, HoldToTheFigure) {
 TEST(Limits, OfSize) {
   EXPECT_EQ(refusal("\"" + std::string((1 << 20) - 2, 'x') + "\""), "read");
   EXPECT_EQ(refusal(std::string(5 << 19, 'x')),
-            "f: the file is 2.5 MiB, over the 1.0 MiB that are read "
+            "f: the file has 2621440 bytes; at most 1048576 are read "
             "(check that it is the right file, or split it)\n");
 }
 

@@ -1,0 +1,259 @@
+#include "survey/finding.hpp"
+
+#include <algorithm>
+#include <utility>
+
+#include <fmt/format.h>
+
+#include "quantity/figure.hpp"
+#include "survey/words.hpp"
+
+namespace tinworm::survey {
+namespace {
+
+using quantity::trimmed;
+using yaml::Entry;
+using yaml::Node;
+
+// A key of the long form and how a part of a line is known to be its value.
+struct Key {
+  std::string name;                // stands first: `metal .81`, `magnet none`
+  std::vector<std::string> words;  // its words; none: numbers
+  bool words_alone = false;        // a word is enough: `pitting`
+};
+
+// What one line may hold.
+struct Line {
+  std::string what;  // "a finding"
+  std::vector<Key> keys;
+  std::string example;
+  bool has_dates = false;
+};
+
+const Line& finding_line() {
+  static const Line line{"a finding",
+                         {{"rust", words<Rust>(), true},
+                          {"hand", words<Hand>(), true},
+                          {"tap", words<Tap>(), true},
+                          {"probe", words<Probe>()},
+                          {"magnet", words<Magnet>()},
+                          {"stuffed", words<Stuffed>()},
+                          {"metal", {}},
+                          {"pit", {}},
+                          {"size", {}},
+                          {"hole", {}},
+                          {"crack", {}},
+                          {"photo", {}},
+                          {"at", {}}},
+                         "pitting, firm, 180x60, metal .81 .78, photo 14, free words last",
+                         false};
+  return line;
+}
+
+const Line& repair_line() {
+  static const Line line{"a repair",
+                         {{"kind", words<RepairKind>(), true},
+                          {"joint", words<Joint>(), true},
+                          {"beneath", words<Beneath>(), true},
+                          {"now", words<Now>(), true},
+                          {"size", {}},
+                          {"date", {}},
+                          {"photo", {}}},
+                         "let-in, seam-weld, 300x120, 2021-05, cut-out, sound, free words last",
+                         true};
+  return line;
+}
+
+bool holds(const std::vector<std::string>& all, std::string_view word) {
+  return std::find(all.begin(), all.end(), word) != all.end();
+}
+
+bool is_digit(char c) {
+  return c >= '0' && c <= '9';
+}
+
+bool starts_number(std::string_view text) {
+  if (!text.empty() && (text[0] == '-' || text[0] == '+')) text.remove_prefix(1);
+  if (!text.empty() && text[0] == '.') text.remove_prefix(1);
+  return !text.empty() && is_digit(text[0]);
+}
+
+// `2021-05`, or four digits that can be a year; `05/2021` so that it is refused as the date it is.
+bool is_date(std::string_view text) {
+  const std::size_t digits = std::min(text.find_first_not_of("0123456789"), text.size());
+  if (digits < text.size()) return text[digits] == '-' || text[digits] == '/';
+  return text.size() == 4 && text >= "1885" && text <= "2199";
+}
+
+std::string_view first_word(std::string_view part) {
+  return part.substr(0, part.find(' '));
+}
+
+std::string_view after_first_word(std::string_view part) {
+  return trimmed(part.substr(first_word(part).size()));
+}
+
+bool is_position(std::string_view text) {
+  const std::string_view axis = first_word(text);
+  return starts_number(text) || axis == "x" || axis == "y" || axis == "z";
+}
+
+struct Found {  // which key a part is the value of
+  std::string key;
+  std::string_view value;
+};
+
+class LineReader {
+ public:
+  LineReader(Page& page, const Line& line, const Node& node)
+      : page_(page), line_(line), node_(node) {}
+
+  std::vector<Entry> read() {
+    const std::string_view text = node_.text;
+    for (std::size_t start = 0; start <= text.size();) {
+      const std::size_t end = next_comma(text, start);
+      take(trimmed(text.substr(start, end - start)), end == text.size());
+      start = end + 1;
+    }
+    return std::move(entries_);
+  }
+
+ private:
+  // The comma that ends the part; one between two digits is a decimal comma until proved otherwise.
+  std::size_t next_comma(std::string_view text, std::size_t from) {
+    for (std::size_t i = from; i < text.size(); ++i) {
+      if (text[i] != ',') continue;
+      const bool between_digits =
+          i > 0 && is_digit(text[i - 1]) && i + 1 < text.size() && is_digit(text[i + 1]);
+      if (!between_digits) return i;
+      decimal_comma_ = true;
+    }
+    return text.size();
+  }
+
+  void take(std::string_view part, bool last) {
+    if (std::exchange(decimal_comma_, false))
+      return refuse(part, "a comma stands between two digits", "plain decimals: 3, 0.82, .82",
+                    "write a point, or a space after a comma that parts two things");
+    if (part.empty())
+      return refuse(part, fmt::format("{} has an empty part", line_.what), "",
+                    "something stands on both sides of every comma");
+    if (const auto found = known(part)) return add(found->key, found->value);
+    if (nearly_known(part)) return;
+    if (last) return add("note", part);
+    refuse(part, fmt::format("this is no part of {}", line_.what), line_.example,
+           "free words stand last, and without commas");
+  }
+
+  std::optional<Found> known(std::string_view part) const {
+    for (const Key& key : line_.keys)
+      if (key.words_alone && holds(key.words, part)) return Found{key.name, part};
+    if (line_.has_dates && is_date(part)) return Found{"date", part};
+    if (starts_number(part)) return Found{"size", part};
+    const std::string_view value = after_first_word(part);
+    for (const Key& key : line_.keys)
+      if (key.name == first_word(part) && !value.empty() &&
+          (key.name != "at" || is_position(value)))
+        return Found{key.name, value};
+    return std::nullopt;
+  }
+
+  // Adds the problem where a part was meant for something it isn't.
+  bool nearly_known(std::string_view part) {
+    const std::string_view first = first_word(part);
+    const bool alone = first == part;
+    for (const Key& key : line_.keys) {
+      if (alone && key.name == first)
+        return refused(part, fmt::format("\"{}\" has no value", first), "", "");
+      if (alone && holds(key.words, first))
+        return refused(part, "this word needs another before it", "",
+                       fmt::format("write \"{} {}\"", key.name, first));
+      if (key.words_alone && holds(key.words, first))
+        return refused(part, fmt::format("\"{}\" stands alone between commas", first), "",
+                       "put a comma after it, or start the free words with another");
+    }
+    if (first == "pits")
+      return refused(part, "pits over equal patches are written long", "",
+                     "- spot: …, pits: {each: 50x50, deepest: .2 .3 .4}");
+    if (is_position(first) && starts_number(after_first_word(part)))
+      return refused(part, "a position stands in one part", "at x 1150 z 200", "");
+    const std::string meant = meant_by(part);
+    if (meant.empty()) return false;
+    return refused(part, fmt::format("this is no part of {}", line_.what), line_.example,
+                   fmt::format("did you mean \"{}\"?", meant));
+  }
+
+  // The known word that the part, or its first word with something fit behind it, nearly is.
+  std::string meant_by(std::string_view part) const {
+    constexpr std::size_t long_enough = 6;  // shorter first words of free text are near too much
+    const std::string_view first = first_word(part);
+    const std::string_view value = after_first_word(part);
+    std::vector<std::string> candidates;
+    for (const Key& key : line_.keys) {
+      if (key.words_alone && (value.empty() || first.size() >= long_enough))
+        candidates.insert(candidates.end(), key.words.begin(), key.words.end());
+      const bool fits = key.words.empty()
+                            ? starts_number(value) || (key.name == "at" && is_position(value))
+                            : holds(key.words, value);
+      if (value.empty() || fits) candidates.push_back(key.name);
+    }
+    return yaml::nearest_word(first, candidates);
+  }
+
+  void add(const std::string& key, std::string_view value) {
+    Node node = page_.part_of(node_, value);
+    const auto before = std::find_if(entries_.begin(), entries_.end(),
+                                     [&](const Entry& entry) { return entry.key == key; });
+    if (before == entries_.end()) {
+      const Place place = node.place;
+      entries_.push_back({key, place, std::move(node)});
+      return;
+    }
+    const bool hole = key == "rust" && (value == "hole" || before->value.text == "hole");
+    refuse(value, fmt::format("{} has two parts for {}", line_.what, key), "",
+           hole ? "a hole beside other rust carries its size: hole 14x9"
+                : fmt::format("the first is \"{}\": keep one", before->value.text));
+  }
+
+  void refuse(std::string_view part, std::string what, std::string allowed, std::string cure) {
+    Node node = page_.part_of(node_, part);
+    page_.add(
+        {node.place, std::move(what), std::move(node.text), std::move(allowed), std::move(cure)});
+  }
+  bool refused(std::string_view part, std::string what, std::string allowed, std::string cure) {
+    refuse(part, std::move(what), std::move(allowed), std::move(cure));
+    return true;
+  }
+
+  Page& page_;
+  const Line& line_;
+  const Node& node_;
+  std::vector<Entry> entries_;
+  bool decimal_comma_ = false;
+};
+
+}  // namespace
+
+Node finding_written_long(Page& page, const Entry& line) {
+  Node name;
+  name.kind = Node::Kind::scalar;
+  name.place = line.key_place;
+  name.quoted = true;  // a key: no YAML reader makes anything else of it
+  name.text = line.key;
+  Node spot;
+  spot.kind = Node::Kind::map;
+  spot.place = line.key_place;
+  spot.entries = LineReader(page, finding_line(), line.value).read();
+  spot.entries.insert(spot.entries.begin(), {"spot", line.key_place, std::move(name)});
+  return spot;
+}
+
+Node repair_written_long(Page& page, const Node& line) {
+  Node repair;
+  repair.kind = Node::Kind::map;
+  repair.place = line.place;
+  repair.entries = LineReader(page, repair_line(), line).read();
+  return repair;
+}
+
+}  // namespace tinworm::survey

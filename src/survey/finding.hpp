@@ -1,0 +1,21 @@
+// Findings and repairs written on one line, taken apart into the long form that says the same.
+//
+//   pitting, firm, dull, 180x60, metal .81 .78 .84 .80, pit .31, photo 14 15, behind the plate
+//
+// Parts stand between commas in any order. A part is known by being a word of its own (`pitting`,
+// `firm`), by its first word (`metal …`, `magnet none`, `at x 1150`) or by its shape (`180x60`; in
+// repairs also a date, and a bare number of four digits is a year). Free words stand last and are
+// the note. A part that starts like a known one but isn't is a problem, never a note.
+#pragma once
+
+#include "survey/page.hpp"
+
+namespace tinworm::survey {
+
+// `rear end: pitting, firm` as {spot: rear end, rust: pitting, hand: firm}.
+yaml::Node finding_written_long(Page& page, const yaml::Entry& line);
+
+// `let-in, seam-weld, 300x120, 2021-05` as {kind: let-in, joint: seam-weld, …}.
+yaml::Node repair_written_long(Page& page, const yaml::Node& line);
+
+}  // namespace tinworm::survey

@@ -1,0 +1,162 @@
+// Long and one-line forms give the same model.
+#include "survey/finding.hpp"
+
+#include <fmt/format.h>
+#include <gtest/gtest.h>
+
+#include <algorithm>
+
+#include "survey/small_plan.hpp"
+
+namespace tinworm::survey {
+namespace {
+
+constexpr std::string_view head =
+    "survey: 1\n"
+    "body: two-door-saloon 1\n"
+    "car: {name: Wherry 1200, built: 1967}\n"
+    "visit: {date: 2025-04-12}\n"
+    "photos: {folder: photos, name: \"IMG_{}.jpg\"}\n"
+    "seen: {bare: 51-58}\n"
+    "zones:\n"
+    "  51:\n";
+
+void forget_places(std::vector<Photo>& photos) {
+  for (Photo& photo : photos) photo.place = {};
+}
+
+// Zone 51 of a survey with these lines in it, places apart.
+Zone zone_51(const std::string& lines) {
+  const std::string source = std::string(head) + lines;
+  Reading reading = read_with_small_plan(source);
+  EXPECT_EQ(yaml::to_text(reading.problems, "survey.yaml", source), "");
+  if (!reading.survey) return {};
+  Zone zone = reading.survey->zones.at(51);
+  for (Spot& spot : zone.found) {
+    spot.place = {};
+    forget_places(spot.photos);
+  }
+  for (Repair& repair : zone.repairs) {
+    repair.place = {};
+    forget_places(repair.photos);
+  }
+  return zone;
+}
+
+struct Pair {
+  std::string line;       // after "rear end: " or "- "
+  std::string long_form;  // inside the braces
+};
+
+TEST(Finding, MeansTheSameLongAndOnOneLine) {
+  const Pair pairs[] = {
+      {"pitting", "rust: pitting"},
+      {"none", "rust: none"},
+      {"hole", "rust: hole"},
+      {"magnet none, surface", "magnet: none, rust: surface"},
+      {"none, magnet holds", "rust: none, magnet: holds"},
+      {"seam, firm, dull", "rust: seam, hand: firm, tap: dull"},
+      {"dull, seam, firm", "rust: seam, hand: firm, tap: dull"},
+      {"rust seam, hand firm, tap dull", "rust: seam, hand: firm, tap: dull"},
+      {"probe goes-in", "probe: goes-in"},
+      {"metal .81 .78 .84 .80", "metal: [.81, .78, .84, .80]"},
+      {"metal .81 .78 mm", "metal: [.81 mm, .78 mm]"},
+      {"metal 32 31 thou", "metal: 32 31 thou"},
+      {"pitting, pit .31 .25", "rust: pitting, pit: .31 .25"},
+      {"scale, 180x60", "rust: scale, size: 180x60"},
+      {"180x60 mm, scale", "rust: scale, size: 180x60 mm"},
+      {"scale, 40", "rust: scale, size: 40x40"},
+      {"scale, size 4 cm", "rust: scale, size: 40"},
+      {"hole 14x9", "hole: 14x9"},
+      {"pitting, hole 14x9, 180x60", "rust: pitting, hole: 14x9, size: 180x60"},
+      {"crack 30", "crack: 30 mm"},
+      {"stuffed foam", "stuffed: foam"},
+      {"edge, photo 14 15", "rust: edge, photo: [14, 15]"},
+      {"edge, photo photos/lip.jpg 15", "rust: edge, photo: photos/lip.jpg 15"},
+      {"bleed, at x 1150 z 200", "rust: bleed, at: {x: 1150, z: 200}"},
+      {"bleed, at y -72 cm", "rust: bleed, at: {y: -720}"},
+      {"bleed, at x 1150 z 200", "rust: bleed, at: x 1150 z 200"},
+      {"acid, under the battery tray", "rust: acid, note: under the battery tray"},
+      {"acid, at the back of the tray", "rust: acid, note: at the back of the tray"},
+      {"acid, near the café", "rust: acid, note: near the café"},
+      {"acid, wet", "rust: acid, note: wet"},
+      {"acid, dents in the outer skin", "rust: acid, note: dents in the outer skin"},
+      {"\"acid, plate: wet\"", "rust: acid, note: \"plate: wet\""},
+      {"pitting,firm ,  180x60", "rust: pitting, hand: firm, size: 180x60"},
+      {"pitting,\n          firm, metal .81\n          .78",
+       "rust: pitting, hand: firm, metal: .81 .78"},
+  };
+  for (const Pair& pair : pairs) {
+    SCOPED_TRACE(pair.line);
+    const Zone line = zone_51(fmt::format("    found:\n      - rear end: {}\n", pair.line));
+    const Zone written_long =
+        zone_51(fmt::format("    found:\n      - {{spot: rear end, {}}}\n", pair.long_form));
+    ASSERT_EQ(line.found.size(), 1u);
+    EXPECT_EQ(line.found, written_long.found);
+  }
+}
+
+TEST(Finding, PartsComeInAnyOrder) {
+  std::vector<std::string> parts = {"firm", "metal .81 .78", "photo 14", "pitting", "180x60"};
+  const auto zone = [&] {
+    return zone_51(fmt::format("    found:\n      - rear end: {}\n", fmt::join(parts, ", ")));
+  };
+  std::sort(parts.begin(), parts.end());
+  const Zone first = zone();
+  ASSERT_EQ(first.found.size(), 1u);
+  while (std::next_permutation(parts.begin(), parts.end())) EXPECT_EQ(zone().found, first.found);
+}
+
+TEST(Repair, MeansTheSameLongAndOnOneLine) {
+  const Pair pairs[] = {
+      {"filled", "kind: filled"},
+      {"let-in, seam-weld, 300x120, 2021-05, cut-out, sound",
+       "kind: let-in, joint: seam-weld, size: 300x120, date: 2021-05, beneath: cut-out, now: "
+       "sound"},
+      {"sound, cut-out, 2021-05, 300x120, seam-weld, let-in",
+       "kind: let-in, joint: seam-weld, size: 300x120, date: 2021-05, beneath: cut-out, now: "
+       "sound"},
+      {"plated-over, 2010, unknown", "kind: plated-over, date: 2010, beneath: unknown"},
+      {"plated-over, beneath unknown, now poor-weld",
+       "kind: plated-over, beneath: unknown, now: poor-weld"},
+      {"new-panel, 2000x400", "kind: new-panel, size: 2000x400"},
+      {"new-panel, 800", "kind: new-panel, size: 800x800"},
+      {"new-panel, 2021-05-30", "kind: new-panel, date: 2021-05-30"},
+      {"treated, photo 16", "kind: treated, photo: 16"},
+      {"brazed, lifting, tar over the edges",
+       "kind: brazed, now: lifting, note: tar over the edges"},
+  };
+  for (const Pair& pair : pairs) {
+    SCOPED_TRACE(pair.line);
+    const Zone line = zone_51(fmt::format("    repairs:\n      - {}\n", pair.line));
+    const Zone written_long =
+        zone_51(fmt::format("    repairs:\n      - {{{}}}\n", pair.long_form));
+    ASSERT_EQ(line.repairs.size(), 1u);
+    EXPECT_EQ(line.repairs, written_long.repairs);
+  }
+}
+
+TEST(Repair, SaysWhenItsStateIsAssumed) {
+  EXPECT_TRUE(zone_51("    repairs:\n      - filled\n").repairs.at(0).now_assumed);
+  EXPECT_FALSE(zone_51("    repairs:\n      - filled, sound\n").repairs.at(0).now_assumed);
+}
+
+TEST(Readings, MeanTheSameAsAListAndAsALine) {
+  const std::pair<std::string, std::string> pairs[] = {
+      {"reference: 1.02 1.00 1.01", "reference: [1.02, 1.00, 1.01]"},
+      {"reference: 1.02 mm", "reference: [1.02]"},
+      {"film: 140 155 900 um", "film: [140, 155 um, 0.9 mm]"},
+      {"photos: 14 15", "photos: [14, photos/IMG_15.jpg]"},
+  };
+  for (const auto& [line, list] : pairs) {
+    SCOPED_TRACE(line);
+    Zone a = zone_51("    " + line + "\n");
+    Zone b = zone_51("    " + list + "\n");
+    forget_places(a.photos);
+    forget_places(b.photos);
+    EXPECT_EQ(a, b);
+  }
+}
+
+}  // namespace
+}  // namespace tinworm::survey
