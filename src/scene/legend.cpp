@@ -28,9 +28,7 @@ LegendEntry step_entry(Step step, bool zone, bool spot) {
   const Area right{zone && spot ? half : 0, 0, zone && spot ? half : swatch_width_mm,
                    swatch_height_mm};
   if (zone) entry.swatch.push_back(pale_fill(step, {polyline(left)}));
-  if (spot) {
-    for (Item& item : strong_fill(step, {polyline(right)})) entry.swatch.push_back(std::move(item));
-  }
+  if (spot) entry.swatch.push_back(strong_fill(step, {polyline(right)}));
   entry.swatch.push_back(edge(thin_edge));
   return entry;
 }

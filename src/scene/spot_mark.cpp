@@ -6,6 +6,7 @@
 #include <numbers>
 #include <optional>
 
+#include "geometry/area.hpp"
 #include "scene/palette.hpp"
 #include "scene/texture.hpp"
 
@@ -67,6 +68,12 @@ double middle_inside(const std::vector<Polyline>& shape, double fixed, bool fixe
   return best == 0 ? otherwise : from + length * (best_start + (best - 1) / 2.0) / tries;
 }
 
+geometry::Ring ring_of(const Polyline& line) {
+  geometry::Ring ring;
+  for (const At at : line.points) ring.push_back({at.x_mm, at.y_mm});
+  return ring;
+}
+
 // A soft-cornered patch: a superellipse, which reads as a spot and still fills its rectangle.
 Polyline patch(At at, double width_mm, double height_mm) {
   constexpr int corners = 48;
@@ -80,6 +87,26 @@ Polyline patch(At at, double width_mm, double height_mm) {
                            at.y_mm + height_mm / 2 * reach(std::sin(angle))});
   }
   return line;
+}
+
+// A wide spot stops at its zone's bounds; a small one, or one that isn't on the zone in this view,
+// is shown whole.
+std::vector<Polyline> cut_to_zone(const Polyline& patch, const DrawnZone& drawn) {
+  const Area area = bounds({patch});
+  if (area.width_mm <= 3 || area.height_mm <= 3) return {patch};
+  geometry::Outline spot{{ring_of(patch)}, {}}, zone;
+  for (const Polyline& line : drawn.shape) {
+    if (line.closed) zone.rings.push_back(ring_of(line));
+  }
+  std::vector<Polyline> cut;
+  for (const geometry::Ring& ring : geometry::intersection(spot, zone).rings) {
+    Polyline line{{}, true};
+    for (const geometry::Point point : ring) line.points.push_back({point.u, point.v});
+    cut.push_back(std::move(line));
+  }
+  const bool too_little =
+      cut.empty() || bounds(cut).width_mm < least_mm || bounds(cut).height_mm < least_mm;
+  return too_little ? std::vector<Polyline>{patch} : cut;
 }
 
 SpotMark mark_of(const Drafting& drafting, const weighing::Spot& spot, const DrawnZone& drawn,
@@ -107,7 +134,7 @@ SpotMark mark_of(const Drafting& drafting, const weighing::Spot& spot, const Dra
   const bool side_known = spot.at.y_mm || drawn.plan->side() != body::Side::centre ||
                           (projection.view != View::left && projection.view != View::right);
   SpotMark mark{&spot, drawn.view, {}, at, u && v && side_known, false};
-  mark.shape = {patch(at, std::max(width, least_mm), std::max(height, least_mm))};
+  mark.shape = cut_to_zone(patch(at, std::max(width, least_mm), std::max(height, least_mm)), drawn);
   return mark;
 }
 
@@ -126,34 +153,18 @@ void draw_station(Layer& layer, At at) {
   layer.items.push_back(Shape{cross, {}, Stroke{ink, 0.6, {}}});
 }
 
-void draw_mark(Drafting& drafting, const SpotMark& mark, const DrawnZone& drawn) {
+void draw_mark(Drafting& drafting, const SpotMark& mark) {
   Layer& layer = drafting.page.layer("spots");
   if (mark.spot->rank == 0) {
     draw_station(layer, mark.at);
     drafting.used.stations = true;
     return;
   }
-  const Area area = bounds(mark.shape);
-  const bool small = area.width_mm <= 3 || area.height_mm <= 3 || !inside(drawn.shape, mark.at);
-  const auto add = [&](std::vector<Item> items, std::vector<Shape> edge) {
-    for (Item& item : items) layer.items.push_back(std::move(item));
-    for (Shape& shape : edge) layer.items.push_back(std::move(shape));
-  };
   const Stroke halo{paper, 1.5, {}};
   const Stroke edge = mark.place_known ? Stroke{ink, 0.5, {}} : Stroke{ink, 0.6, {0.7, 0.5}};
-  if (small) {
-    add({}, {Shape{mark.shape, {}, halo}});
-    add(strong_fill(mark.spot->step, mark.shape), {Shape{mark.shape, {}, edge}});
-  } else {
-    // A wide spot stops at its zone's bounds.
-    Clipped within{drawn.shape,
-                   {Shape{mark.shape, {}, halo}, Shape{mark.shape, strong(mark.spot->step), {}}}};
-    for (Shape& stroke : strong_texture(mark.spot->step, mark.shape)) {
-      within.within.push_back(std::move(stroke));
-    }
-    within.within.push_back(Shape{mark.shape, {}, edge});
-    layer.items.push_back(std::move(within));
-  }
+  layer.items.push_back(Shape{mark.shape, {}, halo});
+  layer.items.push_back(strong_fill(mark.spot->step, mark.shape));
+  layer.items.push_back(Shape{mark.shape, {}, edge});
   drafting.used.spots.insert(mark.spot->step);
   drafting.used.place_unknown |= !mark.place_known;
 }
@@ -195,7 +206,7 @@ void draw_spots(Drafting& drafting) {
         int& before = unplaced[{zone.number, drawn.view}];
         SpotMark mark = mark_of(drafting, *spot, drawn, before);
         if (!spot->at.known()) ++before;
-        draw_mark(drafting, mark, drawn);
+        draw_mark(drafting, mark);
         drafting.spots.push_back(std::move(mark));
       }
       if (spot->rank > 0) choose_principal(drafting, first);

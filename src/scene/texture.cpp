@@ -161,15 +161,16 @@ Item pale_fill(Step step, const std::vector<Polyline>& shape) {
   return tint;
 }
 
-std::vector<Shape> strong_texture(Step step, const std::vector<Polyline>& shape) {
-  if (step == Step::holed) return {core(shape)};
-  return strokes(texture_of(step), shape, ink_on(strong(step)));
-}
-
-std::vector<Item> strong_fill(Step step, const std::vector<Polyline>& shape) {
+Item strong_fill(Step step, const std::vector<Polyline>& shape) {
   Clipped fill{shape, {Shape{shape, strong(step), {}}}};
-  for (Shape& each : strong_texture(step, shape)) fill.within.push_back(std::move(each));
-  return {fill};
+  if (step == Step::holed) {
+    fill.within.push_back(core(shape));
+    return fill;
+  }
+  for (Shape& each : strokes(texture_of(step), shape, ink_on(strong(step)))) {
+    fill.within.push_back(std::move(each));
+  }
+  return fill;
 }
 
 }  // namespace tinworm::scene

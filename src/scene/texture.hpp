@@ -26,7 +26,6 @@ std::vector<Shape> strokes(Texture texture, const std::vector<Polyline>& shape, 
 
 // A shape filled with a zone's pale tint and texture, or with a spot's strong colour and texture.
 Item pale_fill(weighing::Step step, const std::vector<Polyline>& shape);
-std::vector<Shape> strong_texture(weighing::Step step, const std::vector<Polyline>& shape);
-std::vector<Item> strong_fill(weighing::Step step, const std::vector<Polyline>& shape);
+Item strong_fill(weighing::Step step, const std::vector<Polyline>& shape);
 
 }  // namespace tinworm::scene

@@ -1,0 +1,357 @@
+// What must hold of every diagram, on every built-in body and every paper.
+#include "scene/diagram.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <set>
+
+#include <fmt/format.h>
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include "scene/fixture.hpp"
+#include "scene/naming.hpp"
+#include "scene/palette.hpp"
+
+namespace tinworm::scene {
+namespace {
+
+using testing::HasSubstr;
+using testing::Not;
+using weighing::Step;
+
+struct Drawn {
+  std::string name;
+  weighing::Result result;
+  DiagramOptions options;
+  std::vector<Page> pages;
+};
+
+// Every built-in body with a busy survey on every paper.
+const std::vector<Drawn>& all_drawn() {
+  static const std::vector<Drawn> all = [] {
+    std::vector<Drawn> made;
+    for (const body::BuiltIn& each : body::built_in_plans()) {
+      const auto result = fixture::weighed(fixture::busy_survey(fixture::plan(each.name)));
+      for (const auto& [paper, word] :
+           {std::pair{Paper::a4, "A4"}, {Paper::a3, "A3"}, {Paper::letter, "Letter"}}) {
+        DiagramOptions options;
+        options.paper = paper;
+        options.circles = paper == Paper::a3;
+        made.push_back({fmt::format("{} on {}", each.name, word), result, options,
+                        fixture::drawn(result, options)});
+      }
+    }
+    return made;
+  }();
+  return all;
+}
+
+TEST(Diagram, NoTwoTextsOverlap) {
+  for (const Drawn& drawn : all_drawn()) {
+    for (const Page& page : drawn.pages) {
+      const auto all = texts(page);
+      for (std::size_t i = 0; i < all.size(); ++i) {
+        for (std::size_t j = 0; j < i; ++j) {
+          EXPECT_FALSE(all[i]->area.grown(-0.1).overlaps(all[j]->area.grown(-0.1)))
+              << drawn.name << ", " << page.title << ": \"" << all[i]->text << "\" and \""
+              << all[j]->text << "\"";
+        }
+      }
+    }
+  }
+}
+
+TEST(Diagram, LeadersCrossNoWords) {
+  const auto crosses_area = [](At a, At b, const Area& area) {
+    for (int k = 0; k <= 200; ++k) {
+      const double t = k / 200.0;
+      if (area.contains(At{std::lerp(a.x_mm, b.x_mm, t), std::lerp(a.y_mm, b.y_mm, t)}))
+        return true;
+    }
+    return false;
+  };
+  for (const Drawn& drawn : all_drawn()) {
+    for (const Page& page : drawn.pages) {
+      for (const Item& item : fixture::layer(page, "leaders")
+                                  ? fixture::layer(page, "leaders")->items
+                                  : std::vector<Item>{}) {
+        const auto& shape = std::get<Shape>(item);
+        if (!shape.stroke || shape.lines[0].points.size() != 2) continue;
+        const At from = shape.lines[0].points[0], to = shape.lines[0].points[1];
+        for (const Text* text : texts(page)) {
+          const Area own = text->area.grown(-0.15);
+          if (own.grown(0.6).contains(from)) continue;  // the words it starts from
+          EXPECT_FALSE(crosses_area(from, to, own))
+              << drawn.name << ", " << page.title << ": through \"" << text->text << "\"";
+        }
+      }
+    }
+  }
+}
+
+TEST(Diagram, EveryNumberStandsInItsZoneOrIsLedToIt) {
+  for (const Drawn& drawn : all_drawn()) {
+    std::vector<Sheet> sheets;
+    for (const SheetKind kind : drawn.options.sheets) {
+      for (const Sheet& sheet : lay_out(kind, *drawn.result.body, drawn.options.paper)) {
+        sheets.push_back(sheet);
+      }
+    }
+    ASSERT_GE(drawn.pages.size(), sheets.size());
+    for (std::size_t i = 0; i < sheets.size(); ++i) {
+      std::size_t expected = 0;
+      for (const PlacedView& view : sheets[i].views) {
+        for (const body::Zone& zone : drawn.result.body->zones) {
+          const auto* drawing = drawing_on(sheets[i].kind, zone, view.projection.view);
+          if (drawing == nullptr) continue;
+          ++expected;
+          const auto shape = on_paper(drawing->outline, view.projection);
+          const bool labelled = std::any_of(
+              drawn.pages[i].labels.begin(), drawn.pages[i].labels.end(), [&](const Label& label) {
+                const At at = label.led ? label.anchor : label.plate.middle();
+                return label.zone == zone.number && inside(shape, at);
+              });
+          EXPECT_TRUE(labelled) << drawn.name << ", " << drawn.pages[i].title << ": zone "
+                                << zone.number << ", " << body::word(view.projection.view);
+        }
+      }
+      EXPECT_EQ(drawn.pages[i].labels.size(), expected) << drawn.name;
+    }
+  }
+}
+
+TEST(Diagram, NoTextIsSmallOrFaint) {
+  for (const Drawn& drawn : all_drawn()) {
+    for (const Page& page : drawn.pages) {
+      for (const Text* text : texts(page)) {
+        EXPECT_GE(text->size_pt, 6.5) << text->text;
+        EXPECT_GE(contrast(text->colour, white), 4.5) << text->text;
+      }
+    }
+  }
+}
+
+Area covered(const Item& item) {
+  if (const auto* shape = std::get_if<Shape>(&item)) return bounds(shape->lines);
+  if (const auto* clipped = std::get_if<Clipped>(&item)) return bounds(clipped->clip);
+  if (const auto* text = std::get_if<Text>(&item)) return text->area;
+  return std::get<Photo>(item).area;
+}
+
+TEST(Diagram, NothingLiesOutsideTheFrame) {
+  for (const Drawn& drawn : all_drawn()) {
+    for (const Page& page : drawn.pages) {
+      for (const Layer& layer : page.layers) {
+        for (const Item& item : layer.items) {
+          const Area area = covered(item);
+          EXPECT_TRUE(page.frame.grown(0.01).contains(area))
+              << drawn.name << ", " << page.title << ", " << layer.name << ": " << area.x_mm << " "
+              << area.y_mm << " to " << area.right() << " " << area.bottom();
+        }
+      }
+    }
+  }
+}
+
+bool fills_with(const Page& page, std::string_view name, Colour colour) {
+  const Layer* layer = fixture::layer(page, name);
+  if (layer == nullptr) return false;
+  return std::any_of(layer->items.begin(), layer->items.end(), [&](const Item& item) {
+    const auto* clipped = std::get_if<Clipped>(&item);
+    return clipped != nullptr && clipped->within[0].fill == colour;
+  });
+}
+
+// Read off the colours on the page, not off what the drawing says it used.
+TEST(Diagram, TheKeyListsExactlyTheStepsThatAreDrawn) {
+  auto cases = all_drawn();
+  const auto clean = fixture::weighed(fixture::clean_survey(fixture::plan()));
+  cases.push_back({"clean", clean, {}, fixture::drawn(clean)});
+  for (const Drawn& drawn : cases) {
+    for (const Page& page : drawn.pages) {
+      if (page.labels.empty()) continue;
+      const std::string key = fixture::said(page, Says::legend);
+      for (const Step step : {Step::not_seen, Step::sound, Step::film, Step::pitted, Step::thin,
+                              Step::weak, Step::holed}) {
+        const bool is_drawn =
+            fills_with(page, "zones", pale(step)) || fills_with(page, "spots", strong(step));
+        const std::string entry = fmt::format("{}: {}", step_name(step), step_meaning(step));
+        EXPECT_EQ(key.find(entry) != std::string::npos, is_drawn)
+            << drawn.name << ", " << page.title << ": " << entry;
+      }
+    }
+  }
+}
+
+TEST(Diagram, TheKeyOfACleanCarIsShort) {
+  const auto pages = fixture::drawn(fixture::weighed(fixture::clean_survey(fixture::plan())));
+  EXPECT_EQ(fixture::said(pages[0], Says::legend),
+            "Key sound: nothing found where looked main: carries the car local: stiffens or shares "
+            "skin: hangs on, keeps water out");
+}
+
+TEST(Diagram, LimitsTravelWithEveryPage) {
+  for (const Drawn& drawn : all_drawn()) {
+    for (const Page& page : drawn.pages) {
+      EXPECT_EQ(fixture::said(page, Says::caution), drawn.result.caution) << page.title;
+      const std::string title = fixture::said(page, Says::title);
+      EXPECT_THAT(title, HasSubstr("2025-04-12"));
+      EXPECT_THAT(title, HasSubstr("3f9a0c1be27d"));
+      EXPECT_THAT(title, HasSubstr(capitalised(weighing::sentence(drawn.result.verdict))));
+      std::vector<int> zones;
+      for (const weighing::NotSeen& each : drawn.result.not_seen) zones.push_back(each.zone);
+      ASSERT_FALSE(zones.empty());
+      const std::string list = fixture::said(page, Says::not_seen);
+      EXPECT_THAT(list, HasSubstr("Not seen, so not known"));
+      EXPECT_THAT(list, HasSubstr(number_list(zones))) << drawn.name << ", " << page.title;
+    }
+  }
+}
+
+TEST(Diagram, ManyReasonsRunOnToAPageOfTheirOwn) {
+  survey::Survey survey = fixture::clean_survey(fixture::plan());
+  std::vector<std::string> reasons;
+  for (auto& [number, seen] : survey.seen) {
+    if (number % 2 == 0) continue;
+    seen = {
+        survey::SeenWord::hidden,
+        0,
+        fmt::format("zone {} lay behind something that could not be taken off that day", number),
+        {}};
+    reasons.push_back(seen.reason);
+    survey.zones.erase(number);
+  }
+  const auto pages = fixture::drawn(fixture::weighed(survey));
+  ASSERT_EQ(pages.size(), 3U);
+  EXPECT_EQ(pages[2].title, "Not seen");
+  EXPECT_THAT(fixture::said(pages[0], Says::not_seen), HasSubstr("Reasons on page 3."));
+  for (const std::string& reason : reasons) {
+    EXPECT_THAT(fixture::said(pages[2], Says::not_seen), HasSubstr(reason));
+  }
+}
+
+TEST(Diagram, PrivateKeysOnlyOnRequest) {
+  const auto result = fixture::weighed(fixture::busy_survey(fixture::plan()));
+  const std::string open = fixture::all_said(fixture::drawn(result));
+  const std::vector<std::string> secrets{"Owner Private", "PRIVATE 1", "W12-PRIVATE",
+                                         "Private Lane"};
+  for (const std::string& secret : secrets) EXPECT_THAT(open, Not(HasSubstr(secret)));
+  for (const char* never : {"private note", "9512", "S. Urveyor"}) {
+    EXPECT_THAT(open, Not(HasSubstr(never)));
+  }
+  DiagramOptions options;
+  options.private_too = options.signed_name = true;
+  options.paper = Paper::a3;  // wide enough that none is cut
+  const std::string closed = fixture::all_said(fixture::drawn(result, options));
+  for (const std::string& secret : secrets) EXPECT_THAT(closed, HasSubstr(secret));
+  EXPECT_THAT(closed, HasSubstr("S. Urveyor"));
+  EXPECT_THAT(closed, Not(HasSubstr("9512")));
+  EXPECT_THAT(picture_description(result), Not(HasSubstr("rivate")));
+}
+
+TEST(Diagram, TheWorstThreePlacesAreSaidInWords) {
+  survey::Survey survey = fixture::clean_survey(fixture::plan());
+  survey::Spot hole = fixture::spot("behind the eye", survey::Rust::hole, {}, {30, 14});
+  survey.zones[85].found = {hole};
+  survey.zones[51].reference_mm = {1.0, 1.0, 1.0};
+  survey::Spot pitted =
+      fixture::spot("rear end", survey::Rust::pitting, {1900, -740, 220}, {180, 60});
+  pitted.metal_mm = {0.72, 0.70, 0.74};
+  survey.zones[51].found = {pitted};
+  const auto pages = fixture::drawn(fixture::weighed(survey));
+  const std::string words = fixture::said(pages[0], Says::callout);
+  EXPECT_THAT(words, HasSubstr("Rear spring hanger, left: holed"));
+  EXPECT_THAT(words, HasSubstr("Outer sill, left: thin"));
+  EXPECT_THAT(words, HasSubstr("measured"));
+  for (const Text* text : texts(pages[0])) {
+    if (text->says == Says::callout && text->font == Font::bold) {
+      EXPECT_EQ(text->size_pt, 9);
+    }
+  }
+  EXPECT_THAT(fixture::said(pages[0], Says::rank), HasSubstr("1"));
+}
+
+TEST(Diagram, RanksAreThoseOfTheResult) {
+  for (const Drawn& drawn : all_drawn()) {
+    for (const Page& page : drawn.pages) {
+      std::set<std::string> seen;
+      for (const Text* text : texts(page)) {
+        if (text->says != Says::rank) continue;
+        EXPECT_TRUE(seen.insert(text->text).second) << page.title << ": rank " << text->text;
+      }
+    }
+  }
+}
+
+TEST(Diagram, NotSeenIsNeverDrawnAsSound) {
+  for (const Drawn& drawn : all_drawn()) {
+    for (const Page& page : drawn.pages) {
+      const Layer* zones = fixture::layer(page, "zones");
+      if (zones == nullptr) continue;
+      std::size_t grey = 0, expected = 0;
+      for (const Item& item : zones->items) {
+        const auto* clipped = std::get_if<Clipped>(&item);
+        if (clipped == nullptr || clipped->within[0].fill != not_seen_grey) continue;
+        ++grey;
+        ASSERT_EQ(clipped->within.size(), 2U) << "the diagonals are missing";
+        EXPECT_GE(clipped->within[1].stroke->width_pt * mm_per_pt, 0.5) << "bold";
+      }
+      for (const Label& label : page.labels) {
+        const weighing::Zone* zone = drawn.result.zone(label.zone);
+        expected += zone->fitted && zone->step == Step::not_seen;
+      }
+      EXPECT_EQ(grey, expected) << drawn.name << ", " << page.title;
+    }
+  }
+}
+
+TEST(Diagram, ASpotStandsAtItsPlaceAndSize) {
+  survey::Survey survey = fixture::clean_survey(fixture::plan());
+  survey.zones[20].found = {
+      fixture::spot("by the gearbox", survey::Rust::scale, {1200, 20, 300}, {150, 90})};
+  const auto result = fixture::weighed(survey);
+  const auto pages = fixture::drawn(result);
+  const Sheet sheet = lay_out(SheetKind::structure, *result.body, Paper::a4)[0];
+  for (const PlacedView& view : sheet.views) {
+    if (view.projection.view != body::View::underneath) continue;
+    const At place = view.projection.paper({1200, 20});
+    int marks = 0;
+    for (const Item& item : fixture::layer(pages[0], "spots")->items) {
+      const auto* clipped = std::get_if<Clipped>(&item);
+      if (clipped == nullptr) continue;
+      ++marks;
+      const Area area = bounds(clipped->clip);
+      EXPECT_NEAR(area.middle().x_mm, place.x_mm, 0.01);
+      EXPECT_NEAR(area.middle().y_mm, place.y_mm, 0.01);
+      EXPECT_NEAR(area.width_mm, 150.0 / sheet.scale, 0.01);
+      EXPECT_NEAR(area.height_mm, 90.0 / sheet.scale, 0.01);
+    }
+    EXPECT_EQ(marks, 1);
+  }
+}
+
+TEST(Diagram, ASmallSpotIsTwoMillimetresOnPaper) {
+  survey::Survey survey = fixture::clean_survey(fixture::plan());
+  survey.zones[20].found = {fixture::spot("pin hole", survey::Rust::hole, {1200, 20, 300}, {6, 4})};
+  const auto pages = fixture::drawn(fixture::weighed(survey));
+  for (const Item& item : fixture::layer(pages[0], "spots")->items) {
+    if (const auto* clipped = std::get_if<Clipped>(&item)) {
+      EXPECT_NEAR(bounds(clipped->clip).width_mm, 2, 1e-9);
+      EXPECT_NEAR(bounds(clipped->clip).height_mm, 2, 1e-9);
+    }
+  }
+}
+
+TEST(Diagram, LinksNameEachZoneOnce) {
+  for (const Drawn& drawn : all_drawn()) {
+    std::set<std::string> names;
+    for (const Page& page : drawn.pages) {
+      for (const Place& place : page.places) EXPECT_TRUE(names.insert(place.name).second);
+    }
+    EXPECT_EQ(names.size(), drawn.result.body->zones.size()) << drawn.name;
+  }
+}
+
+}  // namespace
+}  // namespace tinworm::scene
