@@ -26,7 +26,7 @@ constexpr double gauge_mm = .05;
 
 const Result& wherry() {
   static const Result result = [] {
-    verbs::PlanShelf plans;
+    verbs::PlanShelf plans("");
     const auto loaded =
         verbs::load_survey(TINWORM_SOURCE_DIR "/output-samples/wherry-2025.yaml", plans);
     if (!loaded.survey) throw std::runtime_error("the sample can't be read");
