@@ -23,7 +23,8 @@ yaml::Problems check_plan(const Plan& plan);
 
 // How much of the silhouette the zones of one layer cover in one view, 0 to 1. The silhouette is
 // the union of all closed strong lines of that layer and view and of the zones themselves, each
-// ring filled: without such lines the share is 1 and says nothing, which `has_silhouette` tells.
+// ring filled. Without such lines nothing tells the body's shape from that of its zones, and the
+// share only says how much they leave open within themselves: `has_silhouette` is false there.
 struct Coverage {
   Layer layer = Layer::skin;
   View view = View::left;

@@ -11,6 +11,8 @@ namespace {
 
 constexpr double farthest_mm = 10'000;  // from the front axle; no car reaches so far
 constexpr Range sheet_range_mm{0.3, 10};
+constexpr std::size_t most_points_of_path = 5'000;
+constexpr std::size_t most_points = 200'000;  // of a plan
 constexpr double largest_area_m2 = 20;
 
 void refuse_quantity(Context& context, const yaml::Node& node, std::string_view what,
@@ -36,6 +38,31 @@ double within(Context& context, const yaml::Node& node, std::string_view what, d
   context.refuse({node.place, fmt::format("{} is out of range", what), node.text,
                   fmt::format("{} to {} {}", allowed.low, allowed.high, unit), ""});
   return 0;
+}
+
+std::size_t point_count(const geometry::Outline& outline) {
+  std::size_t count = 0;
+  for (const geometry::Ring& ring : outline.rings) count += ring.size();
+  for (const auto& line : outline.open) count += line.size();
+  return count;
+}
+
+std::optional<Shape> within_points(Context& context, const yaml::Node& node, std::string_view what,
+                                   Shape shape) {
+  const std::size_t count = point_count(shape.outline);
+  context.points_drawn += count;
+  if (count <= most_points_of_path && context.points_drawn <= most_points) return shape;
+  const bool one = count > most_points_of_path;
+  context.refuse(
+      {node.place,
+       one ? fmt::format("{}: the path makes {} points once its curves are cut", what, count)
+           : fmt::format("{}: with this path the plan has {} points once curves are cut", what,
+                         context.points_drawn),
+       "",
+       fmt::format("at most {}; a Bézier makes 32, an arc one for 5 degrees",
+                   one ? most_points_of_path : most_points),
+       "draw it with fewer curves"});
+  return {};
 }
 
 }  // namespace
@@ -184,7 +211,8 @@ std::optional<Shape> shape(Context& context, const yaml::Node* node, std::string
   const auto data = scalar(context, node, what);
   if (!data) return {};
   const auto path = geometry::parse_path(*data);
-  if (path) return Shape{std::string(*data), geometry::flatten(*path)};
+  if (path)
+    return within_points(context, *node, what, {std::string(*data), geometry::flatten(*path)});
   const auto offset = static_cast<std::size_t>(path.error().offset);
   context.refuse(
       {context.inside(*node, offset),

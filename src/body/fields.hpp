@@ -31,7 +31,8 @@ struct Context {
   std::string_view source;
   yaml::Problems& problems;
   Construction construction = Construction::unitary;
-  std::vector<ZoneReference> references;
+  std::vector<ZoneReference> references = {};
+  std::size_t points_drawn = 0;  // of all outlines that are written out
 
   void refuse(yaml::Problem problem) { problems.push_back(std::move(problem)); }
   yaml::Place inside(const yaml::Node& scalar, std::size_t offset) const;
@@ -64,7 +65,8 @@ std::optional<int> zone_number(Context& context, std::string_view text, yaml::Pl
 int zone(Context& context, const yaml::Node* node, std::string_view what);
 std::vector<int> zones(Context& context, const yaml::Node* node, std::string_view what);
 
-// Flattened; none where the path data is wrong.
+// Flattened; none where the path data is wrong, or draws more points than the sheets could show:
+// areas of outlines that cross themselves thousands of times would take minutes.
 struct Shape {
   std::string path;
   geometry::Outline outline;

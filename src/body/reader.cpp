@@ -98,7 +98,7 @@ Reading read_plan(std::string_view yaml) {
     reading.problems = root.error();
     return reading;
   }
-  Context context{yaml, reading.problems, Construction::unitary, {}};
+  Context context{yaml, reading.problems};
   Plan plan = read(context, *root);
   std::stable_sort(reading.problems.begin(), reading.problems.end(),
                    [](const auto& a, const auto& b) { return a.place < b.place; });

@@ -117,15 +117,12 @@ double percent(double share) {
   return 100 * share;
 }
 
-const char* how(Evidence evidence) {
-  switch (evidence) {
-    case Evidence::measured:
-      return "measured";
-    case Evidence::felt:
-      return "judged by hand";
-    default:
-      return "judged by eye";
-  }
+const char* how(const Spot& spot) {
+  const bool assumed = spot.metal.kind == SpanKind::interval &&
+                       spot.metal.baseline_from == BaselineFrom::plan_sheet;
+  if (spot.evidence == Evidence::measured)
+    return assumed ? "measured, the sheet assumed" : "measured";
+  return spot.evidence == Evidence::felt ? "judged by hand" : "judged by eye";
 }
 
 }  // namespace
@@ -137,8 +134,8 @@ std::string metal_text(const Spot& spot) {
                          ? metal.shown
                          : metal.weighed;
   return fmt::format("{}{:.0f} % of the sheet left ({:.0f} to {:.0f} %), {}",
-                     metal.kind == SpanKind::interval ? "" : "about ", percent(span.value),
-                     percent(span.low), percent(span.high), how(spot.evidence));
+                     &span == &metal.shown ? "" : "about ", percent(span.value),
+                     percent(span.low), percent(span.high), how(spot));
 }
 
 std::string step_text(Step low, Step value, Step high) {

@@ -288,6 +288,9 @@ TEST(Coverage, IsTheShareOfTheSilhouette) {
   EXPECT_EQ(shares[1].view, View::underneath);
   EXPECT_FALSE(shares[1].has_silhouette);
   EXPECT_EQ(shares[1].drawn_share, 1);
+  covered.zones[1].drawn[1] =
+      drawing(Layer::structure, View::underneath, "M0 0H100V100H0ZM0 0H50V100H0Z", 22);
+  EXPECT_NEAR(coverage(covered).at(1).drawn_share, 0.5, 1e-12);  // open within itself
   EXPECT_THAT(coverage(Plan{}), IsEmpty());
 }
 

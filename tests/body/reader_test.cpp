@@ -169,6 +169,20 @@ TEST(Reader, TakesAFrameViewOfASeparateChassis) {
   EXPECT_NE(plan.zone(51)->drawing(Layer::structure, View::frame), nullptr);
 }
 
+// A thousand lines of 300 points are over what a plan may have, though each alone is not.
+TEST(Reader, BoundsThePointsOfAPlan) {
+  std::string curves, lines = "lines:\n  front:\n";
+  for (int i = 0; i < 150; ++i) curves += "c1 2 3 4 5 6";
+  for (int i = 0; i < 50; ++i) lines += "    - {weight: light, path: M0 0" + curves + "}\n";
+  const std::string yaml = changed("lines:\n", lines);
+  const Reading reading = read_plan(yaml);
+  EXPECT_FALSE(reading.plan);
+  ASSERT_EQ(reading.problems.size(), 16u);  // of those after the 41st
+  EXPECT_EQ(
+      reading.problems[0].what,
+      "a line of the front view: with this path the plan has 201642 points once curves are cut");
+}
+
 TEST(Reader, GivesNoPlanWithAProblem) {
   const Reading reading = read_plan(changed("role: skin", "role: skim"));
   EXPECT_FALSE(reading.plan);

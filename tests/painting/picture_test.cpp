@@ -57,7 +57,9 @@ class Picture : public testing::Test {
     std::string printed;
     char buffer[4096];
     while (pipe != nullptr && fgets(buffer, sizeof buffer, pipe) != nullptr) printed += buffer;
-    if (pipe != nullptr) EXPECT_EQ(pclose(pipe), 0) << command << "\n" << printed;
+    if (pipe != nullptr) {
+      EXPECT_EQ(pclose(pipe), 0) << command << "\n" << printed;
+    }
     return printed;
   }
 

@@ -1,0 +1,68 @@
+// The samples and what the tool makes of them stay together: output-samples/make writes them anew.
+#include <gtest/gtest.h>
+
+#include <cstdlib>
+#include <filesystem>
+#include <fstream>
+#include <sstream>
+#include <string>
+#include <vector>
+
+#include "output/fingerprint.hpp"
+
+namespace tinworm {
+namespace {
+
+namespace fs = std::filesystem;
+
+const fs::path folder = TINWORM_SOURCE_DIR "/output-samples";
+
+std::string read(const fs::path& path) {
+  std::ifstream file(path, std::ios::binary);
+  std::stringstream text;
+  text << file.rdbuf();
+  return text.str();
+}
+
+std::vector<fs::path> surveys() {
+  std::vector<fs::path> found;
+  for (const auto& entry : fs::directory_iterator(folder))
+    if (entry.path().extension() == ".yaml") found.push_back(entry.path());
+  return found;
+}
+
+// As output-samples/make calls it, from the folder itself: the outputs name the file as given.
+std::string weighed(const fs::path& survey, const std::string& kind) {
+  const fs::path out = fs::temp_directory_path() / ("tinworm-sample." + kind);
+  const std::string command = "cd '" + folder.string() + "' && '" TINWORM_PROGRAM "' weigh '" +
+                              survey.filename().string() + "' --quiet -o '" + out.string() + "'";
+  EXPECT_EQ(std::system(command.c_str()), 0) << command;
+  const std::string text = read(out);
+  fs::remove(out);
+  return text;
+}
+
+TEST(Samples, AreWhatTheToolMakes) {
+  ASSERT_GE(surveys().size(), 2);
+  for (const fs::path& survey : surveys())
+    for (const char* kind : {"txt", "json", "csv"}) {
+      fs::path kept = survey;
+      kept.replace_extension(kind);
+      EXPECT_EQ(read(kept), weighed(survey, kind)) << kept << ": run output-samples/make";
+    }
+}
+
+// Pictures differ by library version; that each came from the survey as it stands doesn't.
+TEST(Samples, PicturesCarryTheFingerprintOfTheirSurvey) {
+  for (const fs::path& survey : surveys()) {
+    const std::string print = output::sha256(read(survey));
+    for (const char* ending : {".pdf", "-structure.svg", "-structure.png", "-skin.svg", "-skin.png"}) {
+      const fs::path picture = folder / (survey.stem().string() + ending);
+      EXPECT_NE(read(picture).find(print.substr(0, 12)), std::string::npos)
+          << picture << ": run output-samples/make";
+    }
+  }
+}
+
+}  // namespace
+}  // namespace tinworm
