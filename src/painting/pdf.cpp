@@ -70,6 +70,9 @@ void add_places_and_links(cairo_t* cairo, const scene::Page& page) {
 
 std::string to_pdf(const std::vector<scene::Page>& pages, const Metadata& metadata,
                    Warnings* warnings) {
+  if (metadata.date.empty()) {
+    throw std::invalid_argument("a PDF needs a date; without one Cairo would take the clock's");
+  }
   if (pages.empty()) throw std::invalid_argument("a PDF needs at least one page");
   check_links(pages);
   std::string pdf;
@@ -83,8 +86,11 @@ std::string to_pdf(const std::vector<scene::Page>& pages, const Metadata& metada
     const scene::Page& page = pages[i];
     cairo_pdf_surface_set_size(surface.get(), points(page.width_mm), points(page.height_mm));
     if (!page.label.empty()) cairo_pdf_surface_set_page_label(surface.get(), page.label.c_str());
+    // Cairo 1.16 forgets to write the structure element of a link that stands in none.
+    cairo_tag_begin(cairo.get(), "Sect", nullptr);
     paint(cairo.get(), page, warnings);
     add_places_and_links(cairo.get(), page);
+    cairo_tag_end(cairo.get(), "Sect");
     if (!page.title.empty()) {
       const std::string where = fmt::format("page={} pos=[0 0]", i + 1);
       cairo_pdf_surface_add_outline(surface.get(), CAIRO_PDF_OUTLINE_ROOT, page.title.c_str(),

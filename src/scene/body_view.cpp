@@ -101,7 +101,7 @@ void add_zones(Drafting& drafting, std::size_t view) {
     if (drawing == nullptr || zone == nullptr) continue;
     DrawnZone drawn{&plan, zone, view, on_paper(drawing->outline, placed.projection), {}, 0};
     if (drawing->outline.rings.empty()) continue;
-    const auto circle = geometry::inscribed_circle(drawing->outline, 0.1 / placed.projection.scale);
+    const auto circle = geometry::inscribed_circle(drawing->outline, 0.3 / placed.projection.scale);
     drawn.centre = placed.projection.paper(circle.centre);
     drawn.room_mm = circle.radius * placed.projection.scale;
     drafting.zones.push_back(std::move(drawn));
@@ -114,7 +114,10 @@ void draw_lines(Drafting& drafting, const PlacedView& placed) {
        lines_on(drafting.sheet.kind, *drafting.result.body, placed.projection.view)) {
     for (const geometry::Outline& outline : line->shapes) {
       Shape shape{on_paper(outline, placed.projection), {}, stroke_of(line->weight)};
-      if (line->filled_with_paper) shape.fill = paper;
+      if (line->filled_with_paper) {
+        shape.fill = paper;
+        drafting.covers.push_back({shape.lines, bounds(shape.lines)});
+      }
       drafting.space.trace(shape.lines);
       items.push_back(std::move(shape));
     }

@@ -75,7 +75,13 @@ void write_verdict(Writer& writer, const weighing::Result& result) {
   writer.y += apart_mm * 0.7;
 }
 
-void write_legend(Writer& writer, const Used& used) {
+// Set smaller where the column is short or narrow, down to the least size there is.
+enum class Fit { roomy, close };
+
+void write_legend(Writer& writer, const Used& used, Fit fit) {
+  Style style = entry_style;
+  if (fit == Fit::close) style.size_pt = 6.5;
+  const double between_mm = fit == Fit::close ? 0.3 : 0.75;
   writer.rule();
   writer.block("Key", heading_style);
   writer.y += 0.6;
@@ -85,8 +91,8 @@ void write_legend(Writer& writer, const Used& used) {
     for (const Item& item : entry.swatch) {
       writer.layer.items.push_back(moved(item, writer.area.x_mm, top + 0.2));
     }
-    writer.block(entry.words + ": " + entry.meaning, entry_style, indent);
-    writer.y = std::max(writer.y, top + swatch_height_mm) + 0.75;
+    writer.block(entry.words + ": " + entry.meaning, style, indent);
+    writer.y = std::max(writer.y, top + swatch_height_mm) + between_mm;
   }
   writer.y += apart_mm * 0.4;
 }
@@ -100,6 +106,11 @@ std::vector<int> all_not_seen(const weighing::Result& result) {
   std::vector<int> zones;
   for (const weighing::NotSeen& each : result.not_seen) zones.push_back(each.zone);
   return zones;
+}
+
+std::string short_list(const weighing::Result& result, const std::string& overflow_page) {
+  return fmt::format("Zones {}. Reasons on page {}.", number_list(all_not_seen(result)),
+                     overflow_page);
 }
 
 // True if the reasons did not fit.
@@ -118,9 +129,7 @@ bool write_not_seen(Writer& writer, const weighing::Result& result,
     for (const NotSeenLine& line : lines) writer.block(line_text(line), not_seen_style);
     return false;
   }
-  writer.block(fmt::format("Zones {}. Reasons on page {}.", number_list(all_not_seen(result)),
-                           overflow_page),
-               not_seen_style);
+  writer.block(short_list(result, overflow_page), not_seen_style);
   return true;
 }
 
@@ -215,7 +224,12 @@ bool draw_column(Drafting& drafting, const std::vector<const weighing::Spot*>& c
   foot.block(drafting.result.caution, caution_style);
 
   write_verdict(writer, drafting.result);
-  write_legend(writer, drafting.used);
+  Layer tried;
+  Writer trial{tried, writer.area, writer.y, writer.measure};
+  write_legend(trial, drafting.used, Fit::roomy);
+  const double least = line_height_mm(heading_style) + apart_mm +
+                       writer.height(short_list(drafting.result, overflow_page), not_seen_style);
+  write_legend(writer, drafting.used, trial.room() >= least ? Fit::roomy : Fit::close);
   const bool overflow = write_not_seen(writer, drafting.result, overflow_page);
   write_inside_not_seen(writer, drafting.result);
   write_not_drawn(writer, drafting.result);

@@ -36,7 +36,8 @@ Page blank_page(const Sheet& sheet, Paper paper) {
 bool draw_sheet(Page& page, const Sheet& sheet, const weighing::Result& result,
                 const DiagramOptions& options, const Measure& measure,
                 const std::string& overflow_page) {
-  Drafting drafting{page, sheet, result, options, measure, FreeSpace(sheet.drawing), {}, {}, {}};
+  Drafting drafting{page, sheet, result, options, measure, FreeSpace(sheet.drawing),
+                    {},   {},    {},     {}};
   draw_body(drafting);
   draw_view_names(drafting);
   draw_circles(drafting);

@@ -29,6 +29,11 @@ struct SpotMark {  // one spot in one view
   bool principal = false;  // the view in which the spot is named
 };
 
+struct Cover {  // glass, a wheel or a lamp that hides what lies beneath
+  std::vector<Polyline> shape;
+  Area area;
+};
+
 struct Used {  // what the drawing uses, for the legend
   std::set<weighing::Step> zones, spots;
   std::set<body::Role> roles;
@@ -48,6 +53,7 @@ struct Drafting {
   Used used;
   std::vector<DrawnZone> zones;
   std::vector<SpotMark> spots;
+  std::vector<Cover> covers;
 };
 
 }  // namespace tinworm::scene

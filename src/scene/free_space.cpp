@@ -40,6 +40,7 @@ void FreeSpace::mark(At at, Mark mark) {
   if (column < 0 || row < 0 || column >= columns_ || row >= rows_) return;
   Mark& here = drawn_[cell(static_cast<int>(column), static_cast<int>(row))];
   here = std::max(here, mark);
+  counted_.clear();
 }
 
 void FreeSpace::trace(const std::vector<Polyline>& shape) {
@@ -64,10 +65,9 @@ void FreeSpace::cover(const std::vector<Polyline>& shape) {
   for (int row = 0; row < rows_; ++row) {
     const double y = whole_.y_mm + row * pitch_mm_;
     if (y < extent.y_mm || y > extent.bottom()) continue;
-    for (int column = 0; column < columns_; ++column) {
-      const double x = whole_.x_mm + column * pitch_mm_;
-      if (x < extent.x_mm || x > extent.right()) continue;
-      if (inside(shape, {x, y})) mark({x, y}, zone);
+    for (const auto& [left, right] : stretches(shape, y)) {
+      const double first = whole_.x_mm + std::ceil((left - whole_.x_mm) / pitch_mm_) * pitch_mm_;
+      for (double x = first; x <= right; x += pitch_mm_) mark({x, y}, zone);
     }
   }
 }
@@ -80,21 +80,39 @@ void FreeSpace::lead(At from, At to) {
   leaders_.emplace_back(from, to);
 }
 
-FreeSpace::Mark FreeSpace::drawn(const Area& area) const {
-  const auto low = [](double mm) { return static_cast<int>(std::floor(mm / pitch_mm_)); };
-  const auto high = [](double mm) { return static_cast<int>(std::ceil(mm / pitch_mm_)); };
-  const int top = std::max(0, low(area.y_mm - whole_.y_mm));
-  const int left = std::max(0, low(area.x_mm - whole_.x_mm));
-  const int bottom = std::min(rows_ - 1, high(area.bottom() - whole_.y_mm));
-  const int right = std::min(columns_ - 1, high(area.right() - whole_.x_mm));
-  Mark heaviest = nothing;
-  for (int row = top; row <= bottom; ++row) {
-    for (int column = left; column <= right; ++column) {
-      heaviest = std::max(heaviest, drawn_[cell(column, row)]);
-      if (heaviest == zone) return zone;
+void FreeSpace::count() const {
+  const auto next = static_cast<std::size_t>(columns_) + 1;
+  counted_.assign(next * (rows_ + 1), {});
+  for (int row = 0; row < rows_; ++row) {
+    Counted so_far;
+    for (int column = 0; column < columns_; ++column) {
+      const Mark here = drawn_[cell(column, row)];
+      so_far.marks += here != nothing;
+      so_far.zones += here == zone;
+      const Counted& above = counted_[row * next + column + 1];
+      counted_[(row + 1) * next + column + 1] = {above.marks + so_far.marks,
+                                                 above.zones + so_far.zones};
     }
   }
-  return heaviest;
+}
+
+FreeSpace::Counted FreeSpace::drawn(const Area& area) const {
+  if (counted_.empty()) count();
+  const auto low = [](double mm) { return static_cast<int>(std::floor(mm / pitch_mm_)); };
+  const auto high = [](double mm) { return static_cast<int>(std::ceil(mm / pitch_mm_)); };
+  const int top = std::clamp(low(area.y_mm - whole_.y_mm), 0, rows_);
+  const int left = std::clamp(low(area.x_mm - whole_.x_mm), 0, columns_);
+  const int bottom = std::clamp(high(area.bottom() - whole_.y_mm) + 1, top, rows_);
+  const int right = std::clamp(high(area.right() - whole_.x_mm) + 1, left, columns_);
+  const auto next = static_cast<std::size_t>(columns_) + 1;
+  const auto at = [&](int column, int row) -> const Counted& {
+    return counted_[row * next + column];
+  };
+  const auto sum = [&](int Counted::* which) {
+    return at(right, bottom).*which - at(left, bottom).*which - at(right, top).*which +
+           at(left, top).*which;
+  };
+  return {sum(&Counted::marks), sum(&Counted::zones)};
 }
 
 bool FreeSpace::unwritten(const Area& area) const {
@@ -103,11 +121,11 @@ bool FreeSpace::unwritten(const Area& area) const {
 }
 
 bool FreeSpace::blank(const Area& area) const {
-  return within(area) && drawn(area) == nothing && unwritten(area);
+  return within(area) && drawn(area).marks == 0 && unwritten(area);
 }
 
 bool FreeSpace::uncovered(const Area& area) const {
-  return within(area) && drawn(area) != zone && unwritten(area);
+  return within(area) && drawn(area).zones == 0 && unwritten(area);
 }
 
 int FreeSpace::crossings(At from, At to, const Area& own_words) const {

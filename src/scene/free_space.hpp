@@ -29,7 +29,11 @@ class FreeSpace {
 
  private:
   enum Mark : char { nothing, line, zone };
-  Mark drawn(const Area& area) const;  // the heaviest mark in it
+  struct Counted {
+    int marks = 0, zones = 0;
+  };
+  Counted drawn(const Area& area) const;  // marks in it
+  void count() const;
   void mark(At at, Mark mark);
   std::size_t cell(int column, int row) const { return std::size_t(row) * columns_ + column; }
 
@@ -37,6 +41,9 @@ class FreeSpace {
   Area whole_;
   int columns_, rows_;
   std::vector<Mark> drawn_;
+  // Marks above and to the left of each corner, so that an area is counted from its four corners.
+  // Empty: to be counted anew.
+  mutable std::vector<Counted> counted_;
   std::vector<Area> words_;
   std::vector<std::pair<At, At>> leaders_;
 };

@@ -53,18 +53,14 @@ bool inside_whole(const std::vector<Polyline>& shape, const Area& area) {
 
 // Glass and wheels that lie on the zones.
 bool hidden(const Drafting& drafting, const Area& area) {
-  for (const Layer& layer : drafting.page.layers) {
-    if (layer.name != "lines") continue;
-    for (const Item& item : layer.items) {
-      const auto* shape = std::get_if<Shape>(&item);
-      if (shape == nullptr || !shape->fill) continue;
-      for (const At at : {At{area.x_mm, area.y_mm}, At{area.right(), area.y_mm},
-                          At{area.x_mm, area.bottom()}, At{area.right(), area.bottom()}}) {
-        if (inside(shape->lines, at)) return true;
-      }
+  return std::any_of(drafting.covers.begin(), drafting.covers.end(), [&](const Cover& cover) {
+    if (!cover.area.overlaps(area)) return false;
+    for (const At at : {At{area.x_mm, area.y_mm}, At{area.right(), area.y_mm},
+                        At{area.x_mm, area.bottom()}, At{area.right(), area.bottom()}}) {
+      if (inside(cover.shape, at)) return true;
     }
-  }
-  return false;
+    return false;
+  });
 }
 
 // How much of the worst-covered spot a plate would hide, 0 to 1.
@@ -98,6 +94,7 @@ std::optional<Area> room_inside(const Drafting& drafting, const DrawnZone& drawn
     least = far;
     best = plate;
   };
+  if (extent.width_mm < width_mm || extent.height_mm < height_mm) return best;
   try_at(drawn.centre);
   for (double y = extent.y_mm; y <= extent.bottom() && least > 0; y += pitch) {
     for (double x = extent.x_mm; x <= extent.right(); x += pitch) try_at({x, y});

@@ -50,6 +50,23 @@ bool inside(const std::vector<Polyline>& shape, At at) {
   return in;
 }
 
+std::vector<std::pair<double, double>> stretches(const std::vector<Polyline>& shape, double y_mm) {
+  std::vector<double> meets;
+  for (const Polyline& line : shape) {
+    if (!line.closed) continue;
+    const auto& points = line.points;
+    for (std::size_t i = 0, j = points.size() - 1; i < points.size(); j = i++) {
+      const At a = points[i], b = points[j];
+      if ((a.y_mm > y_mm) == (b.y_mm > y_mm)) continue;
+      meets.push_back((b.x_mm - a.x_mm) * (y_mm - a.y_mm) / (b.y_mm - a.y_mm) + a.x_mm);
+    }
+  }
+  std::sort(meets.begin(), meets.end());
+  std::vector<std::pair<double, double>> found;
+  for (std::size_t i = 0; i + 1 < meets.size(); i += 2) found.emplace_back(meets[i], meets[i + 1]);
+  return found;
+}
+
 Area bounds(const std::vector<Polyline>& shape) {
   constexpr double far = std::numeric_limits<double>::max();
   At least{far, far}, most{-far, -far};

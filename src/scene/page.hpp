@@ -7,6 +7,7 @@
 #include <optional>
 #include <string>
 #include <string_view>
+#include <utility>
 #include <variant>
 #include <vector>
 
@@ -149,7 +150,9 @@ Polyline polyline(const Area& area);
 Polyline circle(At centre, double radius_mm, int corners = 48);  // 48: off by 0.2 % of the radius
 Polyline segment(At from, At to);
 bool inside(const std::vector<Polyline>& shape, At at);  // even-odd, closed lines only
-Area bounds(const std::vector<Polyline>& shape);         // of at least one point
+// Where the shape's inside meets a level: pairs of left and right, in order.
+std::vector<std::pair<double, double>> stretches(const std::vector<Polyline>& shape, double y_mm);
+Area bounds(const std::vector<Polyline>& shape);  // of at least one point
 
 // Every run of text on a page, in drawing order.
 std::vector<const Text*> texts(const Page& page);

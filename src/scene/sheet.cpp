@@ -131,17 +131,21 @@ std::optional<Sheet> page_of(Sheet sheet, const std::vector<Row>& rows,
   return sheet;
 }
 
-// Rows by page: all on one, then the sides on one and the rest on another, then each by itself.
+// Rows by page: all on one; the sides with their cross views on one and the plan view on another;
+// the sides alone on one and the plan view over both cross views on another; each by itself.
 std::vector<std::vector<std::vector<Row>>> spreads(const std::vector<Row>& rows) {
   std::vector<std::vector<std::vector<Row>>> found{{rows}};
   if (rows.size() == 3) found.push_back({{rows[0], rows[2]}, {rows[1]}});
-  std::vector<std::vector<Row>> alone;
-  for (const Row& row : rows) {
-    if (row.wide) alone.push_back({{row.wide, {}}});
-  }
   Row cross;
   for (const Row& row : rows) {
     if (row.cross) (cross.wide ? cross.cross : cross.wide) = row.cross;
+  }
+  if (rows.size() == 3 && cross.wide) {
+    found.push_back({{{rows[0].wide, {}}, {rows[2].wide, {}}}, {{rows[1].wide, {}}, cross}});
+  }
+  std::vector<std::vector<Row>> alone;
+  for (const Row& row : rows) {
+    if (row.wide) alone.push_back({{row.wide, {}}});
   }
   if (cross.wide) alone.push_back({cross});
   found.push_back(alone);

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 #include <numbers>
+#include <set>
 
 #include "scene/palette.hpp"
 
@@ -37,23 +38,20 @@ Shape diagonals(const Area& area, bool falling, Weave weave, Colour colour) {
 std::vector<At> lattice(const std::vector<Polyline>& shape, double pitch_mm, double reach_mm) {
   std::vector<At> found;
   const Area area = bounds(shape);
-  const auto shows = [&](At at) {
-    for (const double dx : {0.0, -reach_mm, reach_mm}) {
-      for (const double dy : {0.0, -reach_mm, reach_mm}) {
-        if (inside(shape, {at.x_mm + dx, at.y_mm + dy})) return true;
+  for (double row = std::floor(area.y_mm / pitch_mm); row * pitch_mm <= area.bottom() + pitch_mm;
+       ++row) {
+    const double y = row * pitch_mm;
+    const double shift = std::fmod(std::abs(row), 2) == 1 ? pitch_mm / 2 : 0;
+    std::set<double> columns;
+    for (const double level : {y, y - reach_mm, y + reach_mm}) {
+      for (const auto& [left, right] : stretches(shape, level)) {
+        for (double k = std::ceil((left - reach_mm - shift) / pitch_mm);
+             k * pitch_mm + shift <= right + reach_mm; ++k) {
+          columns.insert(k * pitch_mm + shift);
+        }
       }
     }
-    return false;
-  };
-  const double row_mm = pitch_mm;
-  for (double row = std::floor(area.y_mm / row_mm); row * row_mm <= area.bottom() + pitch_mm;
-       ++row) {
-    const double shift = std::fmod(std::abs(row), 2) == 1 ? pitch_mm / 2 : 0;
-    for (double k = std::floor((area.x_mm - shift) / pitch_mm);
-         k * pitch_mm + shift <= area.right() + pitch_mm; ++k) {
-      const At at{k * pitch_mm + shift, row * row_mm};
-      if (shows(at)) found.push_back(at);
-    }
+    for (const double x : columns) found.push_back({x, y});
   }
   return found;
 }

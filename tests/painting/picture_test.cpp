@@ -53,13 +53,14 @@ class Picture : public testing::Test {
   // What the command prints; fails unless it exits with 0.
   static std::string run(const std::string& command) {
     FILE* const pipe = popen((command + " 2>&1").c_str(), "r");
-    if (pipe == nullptr) ADD_FAILURE() << "can't run " << command;
+    if (pipe == nullptr) {
+      ADD_FAILURE() << "can't run " << command;
+      return "";
+    }
     std::string printed;
     char buffer[4096];
-    while (pipe != nullptr && fgets(buffer, sizeof buffer, pipe) != nullptr) printed += buffer;
-    if (pipe != nullptr) {
-      EXPECT_EQ(pclose(pipe), 0) << command << "\n" << printed;
-    }
+    while (fgets(buffer, sizeof buffer, pipe) != nullptr) printed += buffer;
+    EXPECT_EQ(pclose(pipe), 0) << command << "\n" << printed;
     return printed;
   }
 

@@ -167,7 +167,11 @@ bool fills_with(const Page& page, std::string_view name, Colour colour) {
 TEST(Diagram, TheKeyListsExactlyTheStepsThatAreDrawn) {
   auto cases = all_drawn();
   const auto clean = fixture::weighed(fixture::clean_survey(fixture::plan()));
-  cases.push_back({"clean", clean, {}, fixture::drawn(clean)});
+  Drawn plain;
+  plain.name = "clean";
+  plain.result = clean;
+  plain.pages = fixture::drawn(clean);
+  cases.push_back(plain);
   for (const Drawn& drawn : cases) {
     for (const Page& page : drawn.pages) {
       if (page.labels.empty()) continue;

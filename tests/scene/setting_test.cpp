@@ -20,7 +20,7 @@ TEST(Setting, Wrap) {
   const Style style;
   EXPECT_THAT(wrap("", style, 10, one_mm_each), IsEmpty());
   EXPECT_THAT(wrap("rear floor", style, 10, one_mm_each), ElementsAre("rear floor"));
-  EXPECT_THAT(wrap("rear floor, left", style, 10, one_mm_each), ElementsAre("rear", "floor, left"));
+  EXPECT_THAT(wrap("rear floor, left", style, 11, one_mm_each), ElementsAre("rear floor,", "left"));
   EXPECT_THAT(wrap("one  two", style, 4, one_mm_each), ElementsAre("one", "two"));
   EXPECT_THAT(wrap("cross-member", style, 8, one_mm_each), ElementsAre("cross-", "member"));
   EXPECT_THAT(wrap("unbreakable", style, 5, one_mm_each), ElementsAre("unbre", "akabl", "e"));
@@ -51,7 +51,7 @@ TEST(Setting, BlockKeepsToItsLines) {
   const double height = set_block(layer, "one two three four", style, {5, 7}, 5, one_mm_each, 2);
   ASSERT_EQ(layer.items.size(), 2U);
   EXPECT_NEAR(height, 2 * 12 * mm_per_pt, 1e-9);
-  EXPECT_EQ(std::get<Text>(layer.items[1]).text, "two\u2026");
+  EXPECT_EQ(std::get<Text>(layer.items[1]).text, "two \u2026");
   EXPECT_EQ(std::get<Text>(layer.items[0]).at.x_mm, 5);
 }
 
