@@ -8,7 +8,7 @@ namespace tinworm::output {
 namespace {
 
 constexpr int gap = 2;
-constexpr int narrowest_last = 24;
+constexpr int narrowest = 14;  // of a column that is wrapped to fit
 
 void keep_used(std::vector<Column>& columns, std::vector<Row>& rows) {
   for (std::size_t c = columns.size(); c-- > 0;) {
@@ -28,6 +28,50 @@ void trim_right(std::string& line) {
   line.erase(line.find_last_not_of(' ') + 1);
 }
 
+// As wide as their widest cells; where that is too much, the widest columns of words give way.
+std::vector<int> column_widths(const std::vector<Column>& columns, const std::vector<Row>& rows,
+                               int room) {
+  std::vector<int> widths(columns.size(), 0);
+  for (const Row& row : rows) {
+    for (std::size_t c = 0; c < columns.size(); ++c) {
+      widths[c] = std::max(widths[c], display_width(row[c]));
+    }
+  }
+  int excess = gap * (static_cast<int>(columns.size()) - 1) - room;
+  for (const int width : widths) excess += width;
+  for (; excess > 0; --excess) {
+    int* widest = nullptr;
+    for (std::size_t c = 0; c < columns.size(); ++c) {
+      if (columns[c].align == Align::right || widths[c] <= narrowest) continue;
+      if (widest == nullptr || widths[c] >= *widest) widest = &widths[c];
+    }
+    if (widest == nullptr) break;
+    --*widest;
+  }
+  return widths;
+}
+
+std::string row_text(const std::vector<Column>& columns, const std::vector<int>& widths,
+                     const Row& row, const std::string& indent) {
+  std::vector<std::vector<std::string>> cells;
+  std::size_t height = 1;
+  for (std::size_t c = 0; c < columns.size(); ++c) {
+    cells.push_back(wrapped(row[c], widths[c]));
+    height = std::max(height, cells[c].size());
+  }
+  std::string text;
+  for (std::size_t l = 0; l < height; ++l) {
+    std::string line = indent;
+    for (std::size_t c = 0; c < columns.size(); ++c) {
+      if (c > 0) line += std::string(gap, ' ');
+      line += padded(l < cells[c].size() ? cells[c][l] : "", widths[c], columns[c].align);
+    }
+    trim_right(line);
+    text += line + "\n";
+  }
+  return text;
+}
+
 }  // namespace
 
 std::string table(const std::vector<Column>& all_columns, const std::vector<Row>& all_rows,
@@ -40,30 +84,9 @@ std::string table(const std::vector<Column>& all_columns, const std::vector<Row>
   for (const Column& column : columns) titles.push_back(column.title);
   rows.insert(rows.begin(), titles);
 
-  const std::size_t last = columns.size() - 1;
-  std::vector<int> widths(columns.size(), 0);
-  for (const Row& row : rows) {
-    for (std::size_t c = 0; c < columns.size(); ++c) {
-      widths[c] = std::max(widths[c], display_width(row[c]));
-    }
-  }
-  int before_last = display_width(indent);
-  for (std::size_t c = 0; c < last; ++c) before_last += widths[c] + gap;
-  widths[last] = std::min(widths[last], std::max(narrowest_last, width - before_last));
-
+  const std::vector<int> widths = column_widths(columns, rows, width - display_width(indent));
   std::string text;
-  for (const Row& row : rows) {
-    std::string line = indent;
-    for (std::size_t c = 0; c < last; ++c) {
-      line += padded(row[c], widths[c], columns[c].align) + std::string(gap, ' ');
-    }
-    for (const std::string& part : wrapped(row[last], widths[last])) {
-      line += padded(part, widths[last], columns[last].align);
-      trim_right(line);
-      text += line + "\n";
-      line = std::string(static_cast<std::size_t>(before_last), ' ');
-    }
-  }
+  for (const Row& row : rows) text += row_text(columns, widths, row, indent);
   return text;
 }
 

@@ -15,9 +15,9 @@ struct Column {
 
 using Row = std::vector<std::string>;  // a cell for each column, UTF-8 on one line
 
-// Columns as wide as their widest cell, two spaces apart, the last wrapped to end within `width`
-// (but never narrower than 24). Titles first; no rules, no trailing spaces. Empty without rows;
-// columns that are empty in every row are left out.
+// Columns as wide as their widest cell, two spaces apart. Where that is over `width`, columns of
+// words (aligned left) are wrapped, the widest first, none under 14. Titles first; no rules, no
+// trailing spaces. Empty without rows; columns that are empty in every row are left out.
 std::string table(const std::vector<Column>& columns, const std::vector<Row>& rows, int width,
                   const std::string& indent = "  ");
 

@@ -111,10 +111,17 @@ std::string seen_text(const weighing::Zone& zone) {
   return std::string(survey::word(*zone.seen.word));
 }
 
+// Rust, damage or a repair, or readings that may mean rust; not a station with sound metal alone.
+bool has_findings(const weighing::Zone& zone) {
+  const bool found = std::any_of(zone.spots.begin(), zone.spots.end(),
+                                 [](const weighing::Spot& spot) { return spot.found; });
+  return found || !zone.repairs.empty() || zone.step_low > weighing::Step::sound;
+}
+
 std::string findings(const Result& result, const TextStyle& style) {
   std::vector<const weighing::Zone*> zones;
   for (const weighing::Zone& zone : result.zones) {
-    if (!zone.spots.empty() || !zone.repairs.empty()) zones.push_back(&zone);
+    if (has_findings(zone)) zones.push_back(&zone);
   }
   std::stable_sort(zones.begin(), zones.end(),
                    [](const auto* a, const auto* b) { return worst_rank(*a) < worst_rank(*b); });
@@ -123,7 +130,7 @@ std::string findings(const Result& result, const TextStyle& style) {
     const std::string side =
         zone->side == body::Side::centre ? "" : std::string(body::word(zone->side));
     rows.push_back({zone_number(zone->number, zone->own), zone->name, side, seen_text(*zone),
-                    evidence_text(zone->evidence),
+                    std::string(word(zone->evidence)),
                     step_text(zone->step, zone->step_high, zone->step_low),
                     zone->metal ? percent_span(zone->metal->shown) : "", zone->near});
   }

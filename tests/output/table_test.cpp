@@ -21,6 +21,16 @@ TEST(Table, WrapsItsLastColumn) {
       "      from inside\n");
 }
 
+TEST(Table, WrapsTheWidestWordsFirstAndFiguresNever) {
+  EXPECT_EQ(table({{"name"}, {"metal left", Align::right}, {"near"}},
+                  {{"radiator support and slam panel", "95–98–100 %", "steering column"}}, 50, ""),
+            "name                    metal left  near\n"
+            "radiator support and  95–98–100 %  steering column\n"
+            "slam panel\n");
+  EXPECT_EQ(table({{"figures", Align::right}}, {{"1234567890 1234567890"}}, 10, ""),
+            "              figures\n1234567890 1234567890\n");
+}
+
 TEST(Table, LeavesOutWhatNoRowUses) {
   EXPECT_EQ(table({{"zone"}, {"near"}, {"step"}}, {{"51", "", "thin"}, {"52", "", ""}}, 80),
             "  zone  step\n  51    thin\n  52\n");

@@ -84,6 +84,17 @@ TEST(WeighText, KeepsToItsWidth) {
   }
 }
 
+TEST(WeighText, ListsNoSoundStationAmongTheFindings) {
+  weighing::Result result = weighed_car();
+  weighing::Zone& zone = result.zones[0];
+  zone.repairs.clear();
+  zone.spots[0].found = false;
+  zone.step = zone.step_low = zone.step_high = weighing::Step::sound;
+  EXPECT_THAT(weigh_text(result), Not(HasSubstr("What was found")));
+  zone.step_low = weighing::Step::film;
+  EXPECT_THAT(weigh_text(result), HasSubstr("What was found"));
+}
+
 TEST(WeighText, NeverShowsWhatIsPrivateOrABurdensNumber) {
   const std::string text = weigh_text(weighed_car());
   EXPECT_THAT(text, Not(HasSubstr("Private")));
