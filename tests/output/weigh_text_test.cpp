@@ -72,11 +72,13 @@ TEST(WeighText, KeepsToItsWidth) {
     TextStyle style;
     style.width = width;
     const std::string text = weigh_text(weighed_car(), style);
+    bool in_table = false;
     for (std::size_t at = 0; at < text.size();) {
       const std::size_t end = text.find('\n', at);
       const std::string line = text.substr(at, end - at);
       // A table is as wide as its columns need; words are broken.
-      if (line.find("front spring hanger") == line.npos && line.find("metal left") == line.npos) {
+      in_table = !line.empty() && (in_table || line.starts_with("What was found"));
+      if (!in_table) {
         EXPECT_LE(display_width(line), width) << line;
       }
       at = end + 1;
