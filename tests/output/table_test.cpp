@@ -24,7 +24,7 @@ TEST(Table, WrapsItsLastColumn) {
 TEST(Table, WrapsTheWidestWordsFirstAndFiguresNever) {
   EXPECT_EQ(table({{"name"}, {"metal left", Align::right}, {"near"}},
                   {{"radiator support and slam panel", "95–98–100 %", "steering column"}}, 50, ""),
-            "name                    metal left  near\n"
+            "name                   metal left  near\n"
             "radiator support and  95–98–100 %  steering column\n"
             "slam panel\n");
   EXPECT_EQ(table({{"figures", Align::right}}, {{"1234567890 1234567890"}}, 10, ""),
