@@ -10,6 +10,7 @@
 #include "scene/drafting.hpp"
 #include "scene/label.hpp"
 #include "scene/naming.hpp"
+#include "scene/not_seen.hpp"
 #include "scene/spot_mark.hpp"
 #include "scene/strip.hpp"
 

@@ -235,6 +235,26 @@ TEST(Diagram, ManyReasonsRunOnToAPageOfTheirOwn) {
   }
 }
 
+TEST(Diagram, WhatThePlanCannotDrawIsSaid) {
+  survey::Survey survey = fixture::busy_survey(fixture::plan());
+  survey::OwnZone own;
+  own.key = "own-a";
+  own.name = "sunroof tray";
+  own.seen.word = survey::SeenWord::bare;
+  own.zone.found = {fixture::spot("drain", survey::Rust::scale, {}, {30, 30})};
+  for (int i = 0; i < 20; ++i) {
+    own.name = fmt::format("own part {}", i);
+    survey.own.push_back(own);
+    const auto pages = fixture::drawn(fixture::weighed(survey));
+    EXPECT_THAT(fixture::all_said(pages), HasSubstr(own.name)) << i;
+    if (pages.size() > 2) {
+      EXPECT_THAT(fixture::said(pages[0], Says::not_seen),
+                  HasSubstr("what was found but is not drawn"));
+    }
+    if (i > 2) i += 7;
+  }
+}
+
 TEST(Diagram, PrivateKeysOnlyOnRequest) {
   const auto result = fixture::weighed(fixture::busy_survey(fixture::plan()));
   const std::string open = fixture::all_said(fixture::drawn(result));

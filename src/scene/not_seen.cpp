@@ -1,0 +1,147 @@
+#include "scene/not_seen.hpp"
+
+#include <algorithm>
+
+#include <fmt/format.h>
+
+#include "scene/naming.hpp"
+
+namespace tinworm::scene {
+namespace {
+
+const Style not_seen_heading{8, Font::bold, black, Says::not_seen, 1.3};
+const Style not_drawn_heading{8, Font::bold, black, Says::words, 1.3};
+
+std::string line_text(const NotSeenLine& line) {
+  return line.why.empty() ? number_list(line.zones)
+                          : fmt::format("{}: {}", number_list(line.zones), line.why);
+}
+
+struct Section {
+  std::string heading;
+  Style heading_style;
+  std::vector<std::string> lines;
+  Style style;
+};
+
+Section not_seen_section(const weighing::Result& result) {
+  Section section{"Not seen, so not known", not_seen_heading, {}, not_seen_style};
+  for (const NotSeenLine& line : not_seen_lines(result)) section.lines.push_back(line_text(line));
+  if (section.lines.empty()) {
+    section.lines.push_back("No zone was left out altogether.");
+  }
+  std::vector<int> inside;
+  for (const weighing::OpenUp& each : result.open_up) {
+    if (each.rule == "inside-not-seen" && each.zone != 0) inside.push_back(each.zone);
+  }
+  if (!inside.empty()) {
+    section.lines.push_back(fmt::format("Inside not seen: {}.", number_list(inside)));
+  }
+  return section;
+}
+
+Section not_drawn_section(const weighing::Result& result) {
+  Section section{"Found, but not on the drawing", not_drawn_heading, {}, list_style};
+  for (const weighing::Zone& zone : result.zones) {
+    if (zone.number != 0) continue;
+    section.lines.push_back(fmt::format("{}: {}, {}", zone_name(zone), step_name(zone.step),
+                                        evidence_words(zone.evidence)));
+  }
+  return section;
+}
+
+std::vector<Section> sections_of(const weighing::Result& result) {
+  std::vector<Section> sections{not_seen_section(result)};
+  if (Section own = not_drawn_section(result); !own.lines.empty()) sections.push_back(own);
+  return sections;
+}
+
+void write_section(Writer& writer, const Section& section) {
+  writer.rule();
+  writer.block(section.heading, section.heading_style);
+  for (const std::string& line : section.lines) writer.block(line, section.style);
+  writer.y += apart_mm * 0.4;
+}
+
+}  // namespace
+
+std::vector<NotSeenLine> not_seen_lines(const weighing::Result& result) {
+  std::vector<NotSeenLine> lines;
+  for (const weighing::NotSeen& each : result.not_seen) {
+    const auto same = std::find_if(lines.begin(), lines.end(),
+                                   [&](const NotSeenLine& line) { return line.why == each.why; });
+    if (same == lines.end()) {
+      lines.push_back({{each.zone}, each.why});
+    } else {
+      same->zones.push_back(each.zone);
+    }
+  }
+  return lines;
+}
+
+double limits_height(const Writer& writer, const weighing::Result& result) {
+  double height = 0;
+  for (const Section& section : sections_of(result)) {
+    height += apart_mm * 1.1 + writer.height(section.heading, section.heading_style);
+    for (const std::string& line : section.lines) height += writer.height(line, section.style);
+  }
+  return height;
+}
+
+bool write_limits(Writer& writer, const weighing::Result& result,
+                  const std::string& overflow_page) {
+  if (limits_height(writer, result) <= writer.room()) {
+    for (const Section& section : sections_of(result)) write_section(writer, section);
+    return false;
+  }
+  std::vector<int> zones;
+  for (const weighing::NotSeen& each : result.not_seen) zones.push_back(each.zone);
+  const bool more = !not_drawn_section(result).lines.empty();
+  writer.rule();
+  writer.block("Not seen, so not known", not_seen_heading);
+  writer.block(fmt::format("Zones {}. Reasons{} on page {}.", number_list(zones),
+                           more ? ", and what was found but is not drawn," : "", overflow_page),
+               not_seen_style);
+  return true;
+}
+
+std::vector<Page> not_seen_pages(const weighing::Result& result, const DiagramOptions& options,
+                                 const Measure& measure) {
+  std::vector<Page> pages;
+  const PaperSize size = size_of(options.paper);
+  const Area frame = frame_of(options.paper);
+  const Area inner{frame.x_mm + 6, frame.y_mm + 5, frame.width_mm - 12, frame.height_mm - 24};
+  double y = inner.bottom() + 1;  // a page is started by the first line
+  double end = inner.bottom();
+  const auto start = [&] {
+    Page page;
+    page.width_mm = size.width_mm;
+    page.height_mm = size.height_mm;
+    page.frame = frame;
+    page.title = "Not seen";
+    pages.push_back(std::move(page));
+    Writer foot{pages.back().layer("column"), inner, inner.y_mm, measure};
+    end = inner.bottom() - foot.height(result.caution, caution_style) - apart_mm;
+    foot.y = end + apart_mm;
+    foot.block(result.caution, caution_style);
+    y = inner.y_mm;
+  };
+  for (const Section& section : sections_of(result)) {
+    const auto write = [&](const std::string& text, Style style) {
+      Layer none;
+      const double height = Writer{none, inner, y, measure}.height(text, style);
+      if (y + height > end) start();
+      Writer writer{pages.back().layer("column"), inner, y, measure};
+      writer.block(text, style);
+      y = writer.y;
+    };
+    Style heading = section.heading_style;
+    heading.size_pt = 12;
+    write(section.heading, heading);
+    for (const std::string& line : section.lines) write(line, section.style);
+    y += 2 * apart_mm;
+  }
+  return pages;
+}
+
+}  // namespace tinworm::scene

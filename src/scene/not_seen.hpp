@@ -1,0 +1,30 @@
+// The limits of a drawing: what was not seen and why, what lies inside boxes nobody looked into,
+// what was found where the body plan has nothing to draw. They go with every picture.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "scene/diagram.hpp"
+#include "scene/writer.hpp"
+
+namespace tinworm::scene {
+
+struct NotSeenLine {  // zones that share a reason
+  std::vector<int> zones;
+  std::string why;
+};
+std::vector<NotSeenLine> not_seen_lines(const weighing::Result& result);
+
+// Height of the limits in full.
+double limits_height(const Writer& writer, const weighing::Result& result);
+
+// Writes the limits in full if there is room, else the numbers alone and where the rest stands.
+// True if they were shortened.
+bool write_limits(Writer& writer, const weighing::Result& result, const std::string& overflow_page);
+
+// The limits in full on pages of their own.
+std::vector<Page> not_seen_pages(const weighing::Result& result, const DiagramOptions& options,
+                                 const Measure& measure);
+
+}  // namespace tinworm::scene
