@@ -28,10 +28,10 @@ void set_metadata(cairo_surface_t* surface, const Metadata& metadata) {
 // so that two may go without moving a byte of the cross-reference table.
 void mend_dates(std::string& pdf) {
   for (const std::string_view key : {"/CreationDate (", "/ModDate ("}) {
-    const std::string wrong = fmt::format("   {}2", key);
+    const std::string wrong = fmt::format("   {}", key);
     const std::size_t at = pdf.rfind(wrong);
-    if (at == std::string::npos) continue;
-    pdf.replace(at, wrong.size(), fmt::format(" {}D:2", key));
+    if (at == std::string::npos || pdf.compare(at + wrong.size(), 2, "D:") == 0) continue;
+    pdf.replace(at, wrong.size(), fmt::format(" {}D:", key));
   }
 }
 

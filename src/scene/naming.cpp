@@ -11,23 +11,7 @@ using weighing::Evidence;
 using weighing::Step;
 
 std::string_view step_name(Step step) {
-  switch (step) {
-    case Step::not_seen:
-      return "not seen";
-    case Step::sound:
-      return "sound";
-    case Step::film:
-      return "film";
-    case Step::pitted:
-      return "pitted";
-    case Step::thin:
-      return "thin";
-    case Step::weak:
-      return "weak";
-    case Step::holed:
-      return "holed";
-  }
-  return "";
+  return step == Step::not_seen ? "not seen" : weighing::word(step);
 }
 
 std::string_view step_meaning(Step step) {
@@ -68,8 +52,8 @@ std::string zone_name(const weighing::Zone& zone) {
 }
 
 std::string step_words(const weighing::Spot& spot) {
-  if (spot.evidence == Evidence::looked && spot.step_low < spot.step_high) {
-    return fmt::format("{} to {}", step_name(spot.step_low), step_name(spot.step_high));
+  if (spot.evidence == Evidence::looked && spot.step_high < spot.step_low) {
+    return fmt::format("{} to {}", step_name(spot.step_high), step_name(spot.step_low));
   }
   return std::string(step_name(spot.step));
 }
@@ -79,8 +63,10 @@ std::string metal_words(const weighing::Spot& spot) {
   const auto percent = [](double share) { return static_cast<int>(std::lround(100 * share)); };
   const weighing::Span& metal = spot.metal.weighed;
   if (spot.metal.kind == weighing::SpanKind::interval) {
-    return fmt::format("{} % of the metal left ({} to {}), measured", percent(metal.value),
-                       percent(metal.low), percent(metal.high));
+    const bool assumed = spot.metal.baseline_from == weighing::BaselineFrom::plan_sheet;
+    return fmt::format("{} % of the metal left ({} to {}), measured{}", percent(metal.value),
+                       percent(metal.low), percent(metal.high),
+                       assumed ? ", the sheet assumed" : "");
   }
   return fmt::format("{} to {} % of the metal left, {}", percent(metal.low), percent(metal.high),
                      evidence_words(spot.evidence));

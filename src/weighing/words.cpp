@@ -138,11 +138,6 @@ std::string metal_text(const Spot& spot) {
                      percent(span.low), percent(span.high), how(spot));
 }
 
-std::string step_text(Step low, Step value, Step high) {
-  if (low == high) return std::string(word(value));
-  return fmt::format("{} to {}", word(high), word(low));
-}
-
 std::string near_text(const Spot& spot) {
   switch (spot.near) {
     case Near::no:

@@ -12,9 +12,6 @@ namespace tinworm::weighing {
 // "80 % of the sheet left (72 to 88 %), measured"; "about 70 % left (50 to 90 %), judged by eye".
 std::string metal_text(const Spot& spot);
 
-// "thin", or a span where it was only judged: "film to thin".
-std::string step_text(Step low, Step value, Step high);
-
 // "on the front spring hanger", "120 mm from the front spring hanger", "".
 std::string near_text(const Spot& spot);
 

@@ -118,6 +118,15 @@ TEST_F(Picture, PdfHasItsDateOutlineLabelsAndLinks) {
   EXPECT_THAT(open, HasSubstr("/Subtype /Link"));
 }
 
+TEST_F(Picture, PdfHasItsDateInAnyCentury) {
+  Metadata old = metadata;
+  old.date = "1999-11-03T00:00:00Z";
+  const std::string path = file("old.pdf", to_pdf(pages(), old));
+  run("qpdf --check " + path);
+  EXPECT_THAT(run("qpdf --qdf --object-streams=disable " + path + " -"),
+              HasSubstr("/CreationDate (D:19991103000000"));
+}
+
 TEST_F(Picture, SvgIsWellFormedAndSaysWhatItIs) {
   const std::string svg = to_svg(pages()[0], metadata);
   const std::string path = file("map.svg", svg);

@@ -18,8 +18,8 @@ TEST(Naming, NumberList) {
 TEST(Naming, StepsAreSpansWhereOnlyLookedAt) {
   weighing::Spot spot;
   spot.step = weighing::Step::thin;
-  spot.step_low = weighing::Step::film;
-  spot.step_high = weighing::Step::weak;
+  spot.step_low = weighing::Step::weak;  // at the low end of the metal left
+  spot.step_high = weighing::Step::film;
   spot.evidence = weighing::Evidence::looked;
   EXPECT_EQ(step_words(spot), "film to weak");
   spot.evidence = weighing::Evidence::measured;
@@ -33,6 +33,8 @@ TEST(Naming, MetalInWords) {
   spot.metal.kind = weighing::SpanKind::interval;
   spot.evidence = weighing::Evidence::measured;
   EXPECT_EQ(metal_words(spot), "80 % of the metal left (72 to 88), measured");
+  spot.metal.baseline_from = weighing::BaselineFrom::plan_sheet;
+  EXPECT_EQ(metal_words(spot), "80 % of the metal left (72 to 88), measured, the sheet assumed");
   spot.metal.kind = weighing::SpanKind::envelope;
   spot.evidence = weighing::Evidence::looked;
   EXPECT_EQ(metal_words(spot), "72 to 88 % of the metal left, judged by eye");
