@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 #include <map>
 #include <numbers>
 #include <optional>
@@ -89,15 +90,19 @@ Polyline patch(At at, double width_mm, double height_mm) {
   return line;
 }
 
-// A wide spot stops at its zone's bounds; a small one, or one that isn't on the zone in this view,
-// is shown whole.
-std::vector<Polyline> cut_to_zone(const Polyline& patch, const DrawnZone& drawn) {
-  const Area area = bounds({patch});
-  if (area.width_mm <= 3 || area.height_mm <= 3) return {patch};
-  geometry::Outline spot{{ring_of(patch)}, {}}, zone;
+geometry::Outline outline_of(const DrawnZone& drawn) {
+  geometry::Outline zone;
   for (const Polyline& line : drawn.shape) {
     if (line.closed) zone.rings.push_back(ring_of(line));
   }
+  return zone;
+}
+
+// A wide spot stops at its zone's bounds; a small one is shown whole.
+std::vector<Polyline> cut_to_zone(const Polyline& patch, const DrawnZone& drawn) {
+  const Area area = bounds({patch});
+  if (area.width_mm <= 3 || area.height_mm <= 3) return {patch};
+  const geometry::Outline spot{{ring_of(patch)}, {}}, zone = outline_of(drawn);
   std::vector<Polyline> cut;
   for (const geometry::Ring& ring : geometry::intersection(spot, zone).rings) {
     Polyline line{{}, true};
@@ -128,13 +133,15 @@ SpotMark mark_of(const Drafting& drafting, const weighing::Spot& spot, const Dra
   } else if (!v) {
     at.y_mm = middle_inside(drawn.shape, at.x_mm, true, drawn.centre.y_mm);
   }
-  const double width = length_along(spot, *drawn.plan, u_axis) * projection.scale;
-  const double height = length_along(spot, *drawn.plan, v_axis) * projection.scale;
+  const double least = spot.is_repair ? 0.5 : least_mm;
+  const double whole = spot.is_repair ? 0 : projection.scale;
+  const double width = std::max(length_along(spot, *drawn.plan, u_axis) * whole, least);
+  const double height = std::max(length_along(spot, *drawn.plan, v_axis) * whole, least);
   // Nor does a side view show on which side of the car a spot of a middle zone lies.
   const bool side_known = spot.at.y_mm || drawn.plan->side() != body::Side::centre ||
                           (projection.view != View::left && projection.view != View::right);
   SpotMark mark{&spot, drawn.view, {}, at, u && v && side_known, false};
-  mark.shape = cut_to_zone(patch(at, std::max(width, least_mm), std::max(height, least_mm)), drawn);
+  mark.shape = cut_to_zone(patch(at, width, height), drawn);
   return mark;
 }
 
@@ -153,9 +160,17 @@ void draw_station(Layer& layer, At at) {
   layer.items.push_back(Shape{cross, {}, Stroke{ink, 0.6, {}}});
 }
 
+// Whether a place is drawn or named: what was found, and stations measured sound.
+bool counts(const weighing::Spot& spot) {
+  return spot.rank > 0 || (!spot.is_repair && spot.metal.kind == weighing::SpanKind::interval);
+}
+
+// A repair lies on its whole zone, whose edge tells of it; only a callout may point at it.
 void draw_mark(Drafting& drafting, const SpotMark& mark) {
   Layer& layer = drafting.page.layer("spots");
-  if (mark.spot->rank == 0) {
+  const weighing::Spot& spot = *mark.spot;
+  if (spot.is_repair) return;
+  if (spot.rank == 0) {
     draw_station(layer, mark.at);
     drafting.used.stations = true;
     return;
@@ -167,6 +182,21 @@ void draw_mark(Drafting& drafting, const SpotMark& mark) {
   layer.items.push_back(Shape{mark.shape, {}, edge});
   drafting.used.spots.insert(mark.spot->step);
   drafting.used.place_unknown |= !mark.place_known;
+}
+
+// How far a mark lies off its zone as the view draws it: a corner of a wing that the front view
+// shows round the bend would be drawn in the air.
+double off_zone_mm(const SpotMark& mark, const DrawnZone& drawn) {
+  const geometry::Outline zone = outline_of(drawn);
+  return zone.rings.empty() ? 0 : geometry::distance_to(zone, {mark.at.x_mm, mark.at.y_mm});
+}
+
+// Keeps the marks that lie on their zone, or the nearest to it where none does.
+void drop_strays(std::vector<std::pair<double, SpotMark>>& marks) {
+  constexpr double stray_mm = 1;
+  double nearest = std::numeric_limits<double>::infinity();
+  for (const auto& [off_mm, mark] : marks) nearest = std::min(nearest, off_mm);
+  std::erase_if(marks, [&](const auto& each) { return each.first > std::max(stray_mm, nearest); });
 }
 
 // The view to name a spot in: one that shows its recorded place, then the one with most room.
@@ -193,12 +223,15 @@ void draw_spots(Drafting& drafting) {
   std::map<std::pair<int, std::size_t>, int> unplaced;  // by zone and view
   for (const weighing::Zone& zone : drafting.result.zones) {
     std::vector<const weighing::Spot*> spots;
-    for (const weighing::Spot& spot : zone.spots) spots.push_back(&spot);
+    for (const weighing::Spot& spot : zone.spots) {
+      if (counts(spot)) spots.push_back(&spot);
+    }
     // Worst last, on top.
     std::stable_sort(spots.begin(), spots.end(),
                      [](const auto* a, const auto* b) { return a->step < b->step; });
     for (const weighing::Spot* spot : spots) {
       const std::size_t first = drafting.spots.size();
+      std::vector<std::pair<double, SpotMark>> marks;
       for (const DrawnZone& drawn : drafting.zones) {
         if (zone.number == 0 || drawn.zone->number != zone.number) continue;
         const View view = drafting.sheet.views[drawn.view].projection.view;
@@ -206,6 +239,10 @@ void draw_spots(Drafting& drafting) {
         int& before = unplaced[{zone.number, drawn.view}];
         SpotMark mark = mark_of(drafting, *spot, drawn, before);
         if (!spot->at.known()) ++before;
+        marks.emplace_back(off_zone_mm(mark, drawn), std::move(mark));
+      }
+      drop_strays(marks);
+      for (auto& [off_mm, mark] : marks) {
         draw_mark(drafting, mark);
         drafting.spots.push_back(std::move(mark));
       }
