@@ -1,5 +1,5 @@
-// Measurement uncertainty by the GUM (JCGM 100:2008): components, their combination, effective
-// degrees of freedom and the expanded interval.
+// Measurement uncertainty by the GUM (JCGM 100:2008, its clauses numbered from memory): components,
+// their combination, effective degrees of freedom and the expanded interval.
 #pragma once
 
 #include <optional>

@@ -1,4 +1,5 @@
-// JCGM 100:2008 (GUM), annex H.1, end-gauge calibration; inputs quoted, results redone.
+// JCGM 100:2008 (GUM), annex H.1, end-gauge calibration; inputs quoted, results redone; the clauses
+// within H.1 are numbered from memory.
 #include <cmath>
 
 #include <gtest/gtest.h>

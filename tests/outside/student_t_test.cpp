@@ -1,5 +1,5 @@
 // NIST/SEMATECH e-Handbook of Statistical Methods, 1.3.6.7.2, upper critical values of Student's t
-// (quoted).
+// (quoted; the section number is from memory).
 #include <optional>
 
 #include <fmt/core.h>

@@ -1,4 +1,4 @@
-// Welch's t test against two worked examples (both quoted).
+// Welch's t test against two worked examples (both quoted; the section number is from memory).
 #include <gtest/gtest.h>
 
 #include "metal/welch.hpp"
