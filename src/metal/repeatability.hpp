@@ -33,8 +33,8 @@ struct Repeatability {
 bool too_wide(std::span<const double> readings, const Prior& prior);
 
 // s^2 = (v0 s0^2 + sum (n-1) s_i^2) / (v0 + sum (n-1)) over every set that isn't too wide; its
-// degrees of freedom are the denominator (a pooled estimate of variance, GUM 4.2.4 from memory; the prior
-// enters as one more set). Sets of one reading, or none, add nothing.
+// degrees of freedom are the denominator (a pooled estimate of variance, GUM 4.2.4 from memory; the
+// prior enters as one more set). Sets of one reading, or none, add nothing.
 Repeatability pooled(const std::vector<std::vector<double>>& sets, const Prior& prior);
 
 // The repeatability that counts for one set: the survey's, or for a set that is too wide its own

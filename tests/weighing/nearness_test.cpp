@@ -38,7 +38,6 @@ Nearness at(const Setting& setting, const survey::Position& position,
 }
 
 const geometry::Box3 far_zone = {{280, 900}, {-50, 50}, {0, 20}};
-const survey::Position at_400 = {400, 0, 0};
 
 // The radius: UK MOT inspection manual, cars, Appendix A section 2 (30 cm). Geometry constructed.
 TEST(Nearness, ReachesThirtyCentimetresFromTheMountToTheSpotsRectangle) {
