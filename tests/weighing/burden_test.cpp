@@ -79,7 +79,8 @@ TEST(Burden, LengthCountsSpotsNoBetter) {
   survey.zones[51].found = {placed("a", Rust::pitting, {600, -690, 200}, {100, 60}),
                             placed("b", Rust::scale, {640, -690, 200}, {100, 60}), unsized_place,
                             station, placed("c", Rust::scale, {420, -690, 200}, {100, 60})};
-  const auto& spots = weigh(survey, {}).zone(51)->spots;
+  const Result result = weigh(survey, {});
+  const auto& spots = result.zone(51)->spots;
   // a: 550-650, b: 590-690, c: 370-470 cut at 400; unsized: a quarter of 1000
   EXPECT_NEAR(spots[0].share_of_length, (140 + 70 + 250) / 1000.0, 1e-12);
   EXPECT_NEAR(spots[1].share_of_length, (100 + 70 + 250) / 1000.0, 1e-12);
