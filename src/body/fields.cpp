@@ -86,8 +86,9 @@ int whole_number(Context& context, const yaml::Node* node, std::string_view what
   const auto digits = scalar(context, node, what);
   if (!digits) return low;
   int value = 0;
-  const char* end = digits->data() + digits->size();
-  const auto [stop, error] = std::from_chars(digits->data(), end, value);
+  const char* const start = digits->data();
+  const char* const end = start + digits->size();
+  const auto [stop, error] = std::from_chars(start, end, value);
   if (error == std::errc{} && stop == end && value >= low && value <= high) return value;
   const std::string allowed =
       low == high ? fmt::format("{}", low) : fmt::format("a whole number, {} to {}", low, high);

@@ -56,7 +56,8 @@ std::string sources(const Result& result, const TextStyle& style) {
     if (std::find(seen.begin(), seen.end(), rule) == seen.end()) seen.push_back(rule);
   }
   std::string lines;
-  for (const auto& [rule, source] : seen) lines += bullet(rule + ": " + source, style);
+  for (const auto& [rule, source] : seen)
+    lines += bullet(fmt::format("{}: {}", rule, source), style);
   return section("Where these rules come from", lines, style);
 }
 

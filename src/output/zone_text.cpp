@@ -41,7 +41,7 @@ std::string zone_title(const weighing::Result& result, int number, const std::st
 
 std::string step_text(weighing::Step step, weighing::Step mildest, weighing::Step worst) {
   if (mildest == worst) return std::string(word(step));
-  const std::string span = fmt::format("{} to {}", word(mildest), word(worst));
+  std::string span = fmt::format("{} to {}", word(mildest), word(worst));
   if (step == mildest || step == worst) return span;
   return fmt::format("{}, {} likely", span, word(step));
 }

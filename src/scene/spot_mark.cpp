@@ -124,7 +124,8 @@ SpotMark mark_of(const Drafting& drafting, const weighing::Spot& spot, const Dra
   if (!u && !v) {
     // Beside the zone's number, several in a row.
     at = drawn.centre;
-    const double shift = (unplaced_before / 2 + 1) * 3.6 + 1;
+    const int places_away = unplaced_before / 2 + 1;  // the first two stand opposite each other
+    const double shift = places_away * 3.6 + 1;
     const bool wide = bounds(drawn.shape).width_mm >= bounds(drawn.shape).height_mm;
     (wide ? at.x_mm : at.y_mm) += (unplaced_before % 2 == 0 ? 1 : -1) * shift;
     if (!inside(drawn.shape, at)) at = drawn.centre;

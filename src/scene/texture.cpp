@@ -118,7 +118,6 @@ Weave weave_of(Texture texture) {
     case Texture::dense_dots:
       return {1.0, 0.36};
     case Texture::hatch:
-      return {1.1, 0.18};
     case Texture::cross_hatch:
       return {1.1, 0.18};
     case Texture::rings:

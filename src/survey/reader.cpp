@@ -99,8 +99,8 @@ Survey read_root(Page& page, const Node& root, const FindBody& find_body) {
   if (const Node* gauges = map.optional("gauges")) survey.gauge = read_gauges(page, *gauges);
   if (const Node* photos = map.optional("photos")) page.photos = read_photo_folder(page, *photos);
   if (const Node* gaps = map.optional("gaps")) survey.gaps = read_gaps(page, *gaps);
-  if (const Node* seen = map.optional("seen")) survey.seen = read_seen(page, *seen);
-  if (const Node* zones = map.optional("zones")) read_zones(page, survey, *zones);
+  if (const Node* seen = map.may_be_blank("seen")) survey.seen = read_seen(page, *seen);
+  if (const Node* zones = map.may_be_blank("zones")) read_zones(page, survey, *zones);
   if (const Node* also = map.optional("also")) survey.also = read_also(page, *also);
   if (const Node* price = map.optional("price")) survey.price = read_price(page, *price);
   map.finish();

@@ -83,9 +83,10 @@ Position position_in_line(Page& page, const Node& node) {
       return at;
     }
     if (*axis) page.add({here.place, "an axis stands twice in one position", here.text, "", ""});
-    const std::size_t length = static_cast<std::size_t>(
-        words[end - 1].data() + words[end - 1].size() - words[i + 1].data());
-    *axis = coordinate_mm(page, page.part_of(node, {words[i + 1].data(), length}));
+    const std::size_t from = static_cast<std::size_t>(&words[i + 1].front() - &node.text.front());
+    const std::size_t to = static_cast<std::size_t>(&words[end - 1].back() - &node.text.front());
+    const std::string_view number = std::string_view(node.text).substr(from, to - from + 1);
+    *axis = coordinate_mm(page, page.part_of(node, number));
     i = end;
   }
   return at;

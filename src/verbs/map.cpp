@@ -1,9 +1,6 @@
 #include "verbs/map.hpp"
 
-#include <charconv>
 #include <chrono>
-#include <cstdlib>
-#include <cstring>
 #include <filesystem>
 
 #include <fmt/chrono.h>
@@ -17,6 +14,7 @@
 #include "scene/diagram.hpp"
 #include "verbs/command_error.hpp"
 #include "verbs/over_surveys.hpp"
+#include "verbs/source_date.hpp"
 #include "verbs/weigh.hpp"
 
 namespace tinworm::verbs {
@@ -52,23 +50,10 @@ std::string_view name_of(Sheet sheet) {
   return sheet == Sheet::structure ? "structure" : sheet == Sheet::skin ? "skin" : "frame";
 }
 
-// The same input gives the same bytes: SOURCE_DATE_EPOCH (https://reproducible-builds.org) or the
-// day of the survey, never the clock.
+// The same input gives the same bytes: the day of the survey, never the clock.
 std::string date_of_file(const survey::Survey& survey) {
-  using namespace std::chrono;
-  sys_seconds moment = survey.visit.date.first();
-  if (const char* epoch = std::getenv("SOURCE_DATE_EPOCH"); epoch != nullptr && *epoch != '\0') {
-    long long since = 0;
-    const char* end = epoch + std::strlen(epoch);
-    const auto [stop, error] = std::from_chars(epoch, end, since);
-    constexpr long long year_9999 = 253402300799;
-    if (error != std::errc() || stop != end || since < 0 || since > year_9999) {
-      throw CommandError("map",
-                         fmt::format("SOURCE_DATE_EPOCH is seconds since 1970, not \"{}\"", epoch));
-    }
-    moment = sys_seconds(seconds(since));
-  }
-  return fmt::format("{:%Y-%m-%dT%H:%M:%SZ}", moment);
+  const std::chrono::sys_seconds day = survey.visit.date.first();
+  return fmt::format("{:%Y-%m-%dT%H:%M:%SZ}", source_date("map").value_or(day));
 }
 
 painting::Metadata metadata_of(const weighing::Result& result) {

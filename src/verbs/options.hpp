@@ -23,6 +23,17 @@ struct BodiesOptions {
   CommonOptions common;
 };
 
+struct StartOptions {
+  std::string body;      // may be empty where `from` is given
+  std::string from;      // an earlier survey; or
+  std::string from_csv;  // a field sheet; or neither
+  std::string car;       // its name; empty: the earlier survey's, or none
+  std::string date;      // as typed; empty: today
+  quantity::Units units = quantity::Units::mm;
+  std::string path = "-";
+  CommonOptions common;
+};
+
 struct CheckOptions {
   std::vector<std::string> files;
   bool strict = false;  // advice counts as an error

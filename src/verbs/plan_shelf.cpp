@@ -43,7 +43,7 @@ bool is_path(const std::string& name) {
 
 }  // namespace
 
-PlanShelf::PlanShelf(std::string folder) {
+PlanShelf::PlanShelf(const std::string& folder) {
   for (const body::BuiltIn& plan : body::built_in_plans()) {
     const std::string name(plan.name);
     by_name_[name] = {"built-in " + name + ".yaml", plan.yaml};

@@ -19,7 +19,7 @@ class PlanShelf {
  public:
   // `folder`: of --panels; its plans come before built-in ones of the same name. May be empty.
   // Throws output::FileError where it can't be listed.
-  explicit PlanShelf(std::string folder);
+  explicit PlanShelf(const std::string& folder);
 
   // `text` is a name and perhaps a version ("two-door-saloon 1") or a path to a plan's file,
   // relative to `beside`. The refusal's place is empty; the caller knows where the name stands.

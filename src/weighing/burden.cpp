@@ -89,7 +89,7 @@ double mean_power(double above, double below, double p) {
 }
 
 // Completes unseen parts at the high end and takes the means.
-Ends ends(std::vector<Part> parts, const std::vector<Zone>& zones,
+Ends ends(const std::vector<Part>& parts, const std::vector<Zone>& zones,
           const std::vector<ZoneFacts>& facts, const body::Plan& plan, double p,
           const rules::Rules& rules) {
   double weight_all = 0, weight_seen = 0, low = 0, value = 0, high_seen = 0;

@@ -14,7 +14,6 @@
 namespace tinworm::weighing {
 namespace {
 
-using boxes::Strip;
 using boxes::WallStrips;
 using End = double Span::*;
 

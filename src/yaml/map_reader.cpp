@@ -62,6 +62,14 @@ const Node* MapReader::optional(std::string_view key) {
   return nullptr;
 }
 
+const Node* MapReader::may_be_blank(std::string_view key) {
+  const Node* value = node_.find(key);
+  const bool blank = value && value->kind == Node::Kind::empty && value->text.empty();
+  if (!blank) return optional(key);
+  asked_.emplace_back(key);
+  return nullptr;
+}
+
 const Node* MapReader::required(std::string_view key) {
   const Node* value = optional(key);
   if (is_map_ && !value && !node_.find(key))

@@ -61,6 +61,8 @@ class MapReader {
 
   const Node* optional(
       std::string_view key);  // null if absent or empty (`key:` alone is a problem)
+  // The same, where nothing behind the key says as much as no key: null and no problem.
+  const Node* may_be_blank(std::string_view key);
   const Node* required(std::string_view key);  // null and a problem if absent
   bool is_map() const { return is_map_; }
   // Adds a problem for each key that was never asked for, with the nearest known one.

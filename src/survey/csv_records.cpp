@@ -1,0 +1,111 @@
+#include "survey/csv_records.hpp"
+
+#include <csv.h>
+
+#include <algorithm>
+#include <cstddef>
+#include <new>
+
+#include "yaml/characters.hpp"
+
+namespace tinworm::survey {
+namespace {
+
+struct Reading {
+  std::vector<Record> records;
+  Record current{1, {}};
+};
+
+void take_cell(void* bytes, std::size_t count, void* reading) {
+  const std::string cell = bytes ? std::string(static_cast<const char*>(bytes), count) : "";
+  static_cast<Reading*>(reading)->current.cells.push_back(cell);
+}
+
+void end_row(int, void* data) {
+  Reading& reading = *static_cast<Reading*>(data);
+  const auto& cells = reading.current.cells;
+  const bool blank =
+      std::all_of(cells.begin(), cells.end(), [](const std::string& cell) { return cell.empty(); });
+  const int row = reading.current.row;
+  if (!blank) reading.records.push_back(std::move(reading.current));
+  reading.current = {row + 1, {}};
+}
+
+class Parser {
+ public:
+  explicit Parser(unsigned char between) {
+    if (csv_init(&parser_, CSV_STRICT | CSV_STRICT_FINI | CSV_REPALL_NL) != 0)
+      throw std::bad_alloc();
+    csv_set_delim(&parser_, between);
+  }
+  Parser(const Parser&) = delete;
+  Parser& operator=(const Parser&) = delete;
+  ~Parser() { csv_free(&parser_); }
+
+  bool read(std::string_view text, Reading& reading) {
+    const bool whole = csv_parse(&parser_, text.data(), text.size(), take_cell, end_row,
+                                 &reading) == text.size() &&
+                       csv_fini(&parser_, take_cell, end_row, &reading) == 0;
+    if (csv_error(&parser_) == CSV_ENOMEM) throw std::bad_alloc();
+    return whole;
+  }
+
+ private:
+  csv_parser parser_;
+};
+
+// Line breaks as one LF each, so that rows are counted as a spreadsheet does.
+std::string with_plain_breaks(std::string_view text) {
+  std::string plain;
+  plain.reserve(text.size());
+  for (std::size_t i = 0; i < text.size(); ++i) {
+    if (text[i] != '\r')
+      plain += text[i];
+    else if (i + 1 == text.size() || text[i + 1] != '\n')
+      plain += '\n';
+  }
+  return plain;
+}
+
+unsigned char between_cells(std::string_view text) {
+  const std::string_view first = text.substr(0, text.find('\n'));
+  unsigned char best = ',';
+  std::ptrdiff_t most = 0;
+  for (const char candidate : {',', ';', '\t'}) {
+    const auto count = std::count(first.begin(), first.end(), candidate);
+    if (count > most) {
+      most = count;
+      best = static_cast<unsigned char>(candidate);
+    }
+  }
+  return best;
+}
+
+int row_at(std::string_view text, std::size_t offset) {
+  return 1 + static_cast<int>(std::count(text.begin(), text.begin() + offset, '\n'));
+}
+
+}  // namespace
+
+tl::expected<std::vector<Record>, CsvMistake> csv_records(std::string_view text) {
+  constexpr std::string_view byte_order_mark = "\xEF\xBB\xBF";
+  if (text.starts_with(byte_order_mark)) text.remove_prefix(byte_order_mark.size());
+  for (std::size_t i = 0; i < text.size();) {
+    const yaml::Character character = yaml::character_at(text, i);
+    if (!character.valid) {
+      return tl::unexpected(
+          CsvMistake{row_at(text, i), "this is not UTF-8 text", "save the sheet as \"CSV UTF-8\""});
+    }
+    i += character.bytes;
+  }
+  const std::string plain = with_plain_breaks(text);
+  Reading reading;
+  if (!Parser(between_cells(plain)).read(plain, reading)) {
+    return tl::unexpected(
+        CsvMistake{reading.current.row, "a quote stands where CSV allows none, or is not closed",
+                   "a cell that holds a quote is quoted, and the quote is doubled: \"\""});
+  }
+  return std::move(reading.records);
+}
+
+}  // namespace tinworm::survey

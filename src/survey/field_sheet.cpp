@@ -1,0 +1,248 @@
+#include "survey/field_sheet.hpp"
+
+#include <algorithm>
+
+#include <fmt/format.h>
+
+#include "survey/written.hpp"
+
+namespace tinworm::survey {
+namespace {
+
+struct Column {
+  std::string heading;
+  std::string key;  // in a survey
+  bool of_zone = false;
+  bool free_words = false;
+};
+
+// `station` and `zone` are not here: they say where the rest belongs.
+const std::vector<Column>& columns() {
+  static const std::vector<Column> all = {
+      {"seen", "seen", true},
+      {"inside", "inside", true},
+      {"reference", "reference", true},
+      {"film", "film", true},
+      {"drains", "drains", true},
+      {"rust", "rust"},
+      {"hand", "hand"},
+      {"tap", "tap"},
+      {"probe", "probe"},
+      {"magnet", "magnet"},
+      {"readings", "metal"},
+      {"pit", "pit"},
+      {"size", "size"},
+      {"hole", "hole"},
+      {"crack", "crack"},
+      {"photo", "photo"},
+      {"note", "note", false, true},
+  };
+  return all;
+}
+
+std::string lower(std::string text) {
+  for (char& c : text)
+    if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
+  return text;
+}
+
+// A number, word or date as it stands, so that it is read as one; else in quotes.
+std::string value_text(const std::string& cell) {
+  const bool plain = cell.find_first_of("\"'{}[]#&*!|>%@`\n\t") == std::string::npos &&
+                     cell.find(": ") == std::string::npos && !cell.ends_with(':') &&
+                     cell.front() != '-' && cell.front() != '?' && cell.front() != ':';
+  const std::size_t share = cell.find('%');  // `part 60 %`
+  const bool share_at_end = share != std::string::npos && share + 1 == cell.size() && share > 0;
+  if (share_at_end) return value_text(cell.substr(0, share)) + "%";
+  return plain ? cell : written(cell);
+}
+
+struct ZoneRows {
+  std::map<std::string, FormLine> of_zone;  // by key
+  FormLines found;
+};
+
+class SheetReader {
+ public:
+  SheetReader(const std::vector<Record>& records, const body::Plan& plan)
+      : records_(records), plan_(plan) {}
+
+  FieldSheet read() {
+    if (records_.empty()) {
+      refuse(1, "", {{}, "the sheet is empty", "", headings_text(), ""});
+      return std::move(sheet_);
+    }
+    read_headings(records_.front());
+    if (!sheet_.problems.empty()) return std::move(sheet_);
+    for (std::size_t i = 1; i < records_.size(); ++i) row(records_[i]);
+    for (auto& [zone, rows] : zones_) sheet_.zones.emplace(zone, lines_of(rows));
+    return std::move(sheet_);
+  }
+
+ private:
+  static std::string headings_text() {
+    return fmt::format("{}", fmt::join(sheet_headings(), ", "));
+  }
+
+  void refuse(int row, std::string column, yaml::Problem problem) {
+    sheet_.problems.push_back({row, std::move(column), std::move(problem)});
+  }
+
+  void read_headings(const Record& record) {
+    for (const std::string& cell : record.cells) {
+      const std::string heading = lower(cell);
+      const auto& known = sheet_headings();
+      if (!heading.empty() && std::find(known.begin(), known.end(), heading) == known.end())
+        refuse(record.row, "",
+               {{},
+                "no column is called that",
+                cell,
+                headings_text(),
+                yaml::did_you_mean(heading, known)});
+      else if (!heading.empty() &&
+               std::find(headings_.begin(), headings_.end(), heading) != headings_.end())
+        refuse(record.row, heading, {{}, "two columns have the same heading", cell, "", ""});
+      headings_.push_back(heading);
+    }
+    if (std::find(headings_.begin(), headings_.end(), "zone") == headings_.end() &&
+        sheet_.problems.empty())
+      refuse(record.row, "",
+             {{}, "the first row has no heading \"zone\"", "", headings_text(), ""});
+  }
+
+  std::string cell(const Record& record, std::string_view heading) const {
+    for (std::size_t i = 0; i < headings_.size() && i < record.cells.size(); ++i)
+      if (headings_[i] == heading) return record.cells[i];
+    return "";
+  }
+
+  std::optional<int> zone_of(const Record& record) {
+    const std::string text = cell(record, "zone");
+    const bool digits =
+        text.size() == 2 && text.find_first_not_of("0123456789") == std::string::npos;
+    if (!digits) {
+      refuse(record.row, "zone",
+             {{},
+              "a zone is a number of two digits",
+              text,
+              "10 to 98",
+              "write it in each row, also where the row above has the same"});
+      return std::nullopt;
+    }
+    const int number = (text[0] - '0') * 10 + (text[1] - '0');
+    if (plan_.zone(number)) return number;
+    refuse(record.row, "zone",
+           {{},
+            fmt::format("the body has no zone {}", text),
+            "",
+            "",
+            fmt::format("`tinworm bodies {}` lists its zones", plan_.name)});
+    return std::nullopt;
+  }
+
+  void row(const Record& record) {
+    for (std::size_t i = 0; i < record.cells.size(); ++i) {
+      if (record.cells[i].empty() || (i < headings_.size() && !headings_[i].empty())) continue;
+      refuse(record.row, "", {{}, "a cell stands under no heading", record.cells[i], "", ""});
+    }
+    const auto number = zone_of(record);
+    if (!number) return;
+    ZoneRows& zone = zones_[*number];
+    const std::string station = cell(record, "station");
+    const std::size_t before = zone.found.size();
+    if (!station.empty())
+      zone.found.push_back({"      - spot: " + written(station), record.row, "station"});
+    for (const Column& column : columns()) {
+      const std::string text = cell(record, column.heading);
+      if (!text.empty()) take(zone, record.row, column, text, !station.empty());
+    }
+    // A line of the printed sheet that nobody filled in.
+    if (!station.empty() && zone.found.size() == before + 1) zone.found.pop_back();
+  }
+
+  void take(ZoneRows& zone, int row, const Column& column, const std::string& text,
+            bool has_station) {
+    const std::string value = column.free_words ? written(text) : value_text(text);
+    const bool with_either = column.heading == "note" || column.heading == "photo";
+    if (!column.of_zone && has_station) {
+      zone.found.push_back({fmt::format("        {}: {}", column.key, value), row, column.heading});
+    } else if (column.of_zone || with_either) {
+      const std::string key = column.key == "photo" ? "photos" : column.key;
+      const FormLine line{fmt::format("    {}: {}", key, value), row, column.heading};
+      const auto [first, is_new] = zone.of_zone.emplace(key, line);
+      if (!is_new && first->second.text != line.text)
+        refuse(row, column.heading,
+               {{},
+                "a zone has one value for this",
+                text,
+                "",
+                fmt::format("row {} has another: keep one", first->second.row)});
+    } else {
+      refuse(row, column.heading,
+             {{},
+              "what was found needs the name of its place",
+              text,
+              "",
+              "write it under \"station\""});
+    }
+  }
+
+  static FormLines lines_of(const ZoneRows& rows) {
+    FormLines lines;
+    for (const auto& [key, line] : rows.of_zone) lines.push_back(line);
+    if (!rows.found.empty()) {
+      lines.push_back({"    found:", rows.found.front().row, "station"});
+      lines.insert(lines.end(), rows.found.begin(), rows.found.end());
+    }
+    return lines;
+  }
+
+  const std::vector<Record>& records_;
+  const body::Plan& plan_;
+  std::vector<std::string> headings_;
+  std::map<int, ZoneRows> zones_;
+  FieldSheet sheet_;
+};
+
+}  // namespace
+
+const std::vector<std::string>& sheet_headings() {
+  static const std::vector<std::string> all = [] {
+    std::vector<std::string> headings = {"zone", "station"};
+    for (const Column& column : columns()) headings.push_back(column.heading);
+    return headings;
+  }();
+  return all;
+}
+
+FieldSheet read_field_sheet(const std::vector<Record>& records, const body::Plan& plan) {
+  return SheetReader(records, plan).read();
+}
+
+std::vector<SheetProblem> of_sheet(const yaml::Problems& problems, const FormLines& lines) {
+  std::vector<SheetProblem> told;
+  for (const yaml::Problem& problem : problems) {
+    const std::size_t line = static_cast<std::size_t>(std::max(problem.place.line, 1)) - 1;
+    const FormLine at = line < lines.size() ? lines[line] : FormLine{};
+    told.push_back({at.row, at.column, problem});
+    told.back().problem.place = {};
+  }
+  return told;
+}
+
+std::string to_text(std::vector<SheetProblem> problems, std::string_view file) {
+  constexpr std::size_t most = 50;
+  std::stable_sort(problems.begin(), problems.end(),
+                   [](const auto& a, const auto& b) { return a.row < b.row; });
+  std::string text;
+  for (std::size_t i = 0; i < problems.size() && i < most; ++i) {
+    const SheetProblem& one = problems[i];
+    const std::string column = one.column.empty() ? "" : fmt::format(", column \"{}\"", one.column);
+    text += yaml::to_text({one.problem}, fmt::format("{}: row {}{}", file, one.row, column), "");
+  }
+  if (problems.size() > most)
+    text += fmt::format("{}: and {} more\n", file, problems.size() - most);
+  return text;
+}
+
+}  // namespace tinworm::survey

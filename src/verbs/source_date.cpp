@@ -1,0 +1,27 @@
+#include "verbs/source_date.hpp"
+
+#include <charconv>
+#include <cstdlib>
+#include <cstring>
+
+#include <fmt/format.h>
+
+#include "verbs/command_error.hpp"
+
+namespace tinworm::verbs {
+
+std::optional<std::chrono::sys_seconds> source_date(const std::string& verb) {
+  const char* epoch = std::getenv("SOURCE_DATE_EPOCH");
+  if (epoch == nullptr || *epoch == '\0') return std::nullopt;
+  long long since = 0;
+  const char* end = epoch + std::strlen(epoch);
+  const auto [stop, error] = std::from_chars(epoch, end, since);
+  constexpr long long year_9999 = 253402300799;
+  if (error != std::errc() || stop != end || since < 0 || since > year_9999) {
+    throw CommandError(verb,
+                       fmt::format("SOURCE_DATE_EPOCH is seconds since 1970, not \"{}\"", epoch));
+  }
+  return std::chrono::sys_seconds(std::chrono::seconds(since));
+}
+
+}  // namespace tinworm::verbs

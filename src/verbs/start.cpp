@@ -1,0 +1,139 @@
+#include "verbs/start.hpp"
+
+#include <chrono>
+#include <filesystem>
+#include <optional>
+
+#include <fmt/format.h>
+
+#include "output/file_error.hpp"
+#include "output/whole_file.hpp"
+#include "survey/field_sheet.hpp"
+#include "survey/form.hpp"
+#include "survey/reader.hpp"
+#include "verbs/command_error.hpp"
+#include "verbs/plan_shelf.hpp"
+#include "verbs/source_date.hpp"
+#include "verbs/surveys.hpp"
+
+namespace tinworm::verbs {
+namespace {
+
+namespace fs = std::filesystem;
+
+void refuse_existing(const std::string& path) {
+  std::error_code unknown;  // writing it will tell
+  if (path == "-" || !fs::exists(fs::symlink_status(path, unknown))) return;
+  throw output::FileError(path, "this file is there already, and start never replaces one",
+                          "give another name, or take it away yourself");
+}
+
+quantity::PartialDate today() {
+  using namespace std::chrono;
+  const sys_seconds now = source_date("start").value_or(floor<seconds>(system_clock::now()));
+  const year_month_day day(floor<days>(now));
+  return {static_cast<int>(day.year()), static_cast<int>(static_cast<unsigned>(day.month())),
+          static_cast<int>(static_cast<unsigned>(day.day()))};
+}
+
+quantity::PartialDate date_of(const StartOptions& options) {
+  if (options.date.empty()) return today();
+  const auto date = quantity::parse_date(options.date);
+  if (date) return *date;
+  throw CommandError("start",
+                     fmt::format("--date: {}, not \"{}\"", date.error().what, options.date),
+                     "Write 2025-04-12, 2025-04 or 2025.");
+}
+
+body::PlanPtr plan_of(const StartOptions& options, PlanShelf& plans, const Streams& streams) {
+  const auto plan = plans.find(options.body, "");
+  if (plan) return *plan;
+  const std::string mistakes = plans.mistakes(options.body, "");
+  if (!mistakes.empty()) {
+    streams.complain(mistakes);
+    return nullptr;
+  }
+  const std::string near = yaml::nearest_word(options.body, plans.names());
+  throw CommandError("start", fmt::format("{}: \"{}\"", plan.error().what, options.body),
+                     near.empty() ? fmt::format("There are {}.", fmt::join(plans.names(), ", "))
+                                  : fmt::format("Did you mean {}?", near));
+}
+
+// The earlier survey must be of the body named, if one is.
+void require_same_body(const StartOptions& options, const survey::Survey& before) {
+  const std::string versioned = fmt::format("{} {}", before.body->name, before.body->version);
+  if (options.body.empty() || options.body == before.body->name || options.body == versioned ||
+      options.body == before.body_text)
+    return;
+  throw CommandError(
+      "start", fmt::format("{} is of the body {}, not {}", options.from, versioned, options.body),
+      "Leave the body out, or start from a survey of the same body.");
+}
+
+ExitStatus write(const StartOptions& options, const survey::FormLines& lines,
+                 const Streams& streams) {
+  output::write_whole(options.path, survey::text_of(lines));
+  if (options.path != "-") {
+    streams.tell(
+        fmt::format("wrote {}: fill it in, then `tinworm check {}`\n", options.path, options.path));
+  }
+  return done;
+}
+
+ExitStatus start_from_survey(const StartOptions& options, PlanShelf& plans,
+                             const Streams& streams) {
+  const Loaded loaded = load_survey(options.from, plans);
+  if (!loaded.survey) {
+    streams.complain(loaded.mistakes);
+    return errors_in_files;
+  }
+  require_same_body(options, *loaded.survey);
+  survey::Form form;
+  form.before = &*loaded.survey;
+  form.units = loaded.survey->units;
+  form.car = options.car.empty() ? loaded.survey->car.name : options.car;
+  form.date = date_of(options);
+  return write(options, survey::form_lines(*loaded.survey->body, form), streams);
+}
+
+ExitStatus start_from_sheet(const StartOptions& options, const body::PlanPtr& plan,
+                            survey::Form form, const Streams& streams) {
+  const std::string text = output::read_whole(options.from_csv, most_bytes);
+  const auto records = survey::csv_records(text);
+  if (!records) {
+    const auto& mistake = records.error();
+    streams.complain(fmt::format("{}: row {}: {} ({})\n", options.from_csv, mistake.row,
+                                 mistake.what, mistake.cure));
+    return errors_in_files;
+  }
+  survey::FieldSheet sheet = survey::read_field_sheet(*records, *plan);
+  form.filled = std::move(sheet.zones);
+  const survey::FormLines lines = survey::form_lines(*plan, form);
+  const survey::Reading reading =
+      survey::read_survey(survey::text_of(lines), [&](std::string_view) { return plan; });
+  const auto more = survey::of_sheet(reading.problems, lines);
+  sheet.problems.insert(sheet.problems.end(), more.begin(), more.end());
+  if (!sheet.problems.empty()) {
+    streams.complain(survey::to_text(std::move(sheet.problems), options.from_csv));
+    return errors_in_files;
+  }
+  return write(options, lines, streams);
+}
+
+}  // namespace
+
+ExitStatus run(const StartOptions& options, const Streams& streams) {
+  refuse_existing(options.path);
+  PlanShelf plans(options.common.panels);
+  if (!options.from.empty()) return start_from_survey(options, plans, streams);
+  const body::PlanPtr plan = plan_of(options, plans, streams);
+  if (!plan) return errors_in_files;
+  survey::Form form;
+  form.car = options.car.empty() ? "unnamed car" : options.car;
+  form.date = date_of(options);
+  form.units = options.units;
+  if (!options.from_csv.empty()) return start_from_sheet(options, plan, std::move(form), streams);
+  return write(options, survey::form_lines(*plan, form), streams);
+}
+
+}  // namespace tinworm::verbs

@@ -1,0 +1,126 @@
+// `start` through the program.
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include "verbs/program.hpp"
+
+namespace tinworm::verbs {
+namespace {
+
+using testing::HasSubstr;
+using testing::StartsWith;
+
+TEST(Start, WritesAFormThatCheckTakes) {
+  const Workshop workshop;
+  const Ended ended =
+      workshop.run("start small-body --panels panels --car 'Wherry 1200' -o new.yaml");
+  EXPECT_EQ(ended.status, 0);
+  EXPECT_EQ(ended.results, "");
+  EXPECT_EQ(ended.messages, "wrote new.yaml: fill it in, then `tinworm check new.yaml`\n");
+  const Ended checked = workshop.run("check new.yaml --panels panels");
+  EXPECT_EQ(checked.status, 0);
+  EXPECT_THAT(checked.results,
+              StartsWith("new.yaml: no mistakes; small-body 2, 0 zones named, 0 spots\n"));
+}
+
+TEST(Start, DatesTheVisitTodayUnlessTold) {
+  const Workshop workshop;
+  const std::string epoch = "export SOURCE_DATE_EPOCH=1744416000";
+  EXPECT_THAT(workshop.run("start small-body --panels panels", epoch).results,
+              HasSubstr("\n  date: 2025-04-12 "));
+  EXPECT_THAT(workshop.run("start small-body --panels panels --date 2025-03", epoch).results,
+              HasSubstr("\n  date: 2025-03 "));
+  const Ended wrong = workshop.run("start small-body --panels panels --date 2025-02-30");
+  EXPECT_EQ(wrong.status, 2);
+  EXPECT_EQ(wrong.messages,
+            "tinworm start: --date: February 2025 has days 01 to 28, not \"2025-02-30\"\n"
+            "Write 2025-04-12, 2025-04 or 2025.\n");
+}
+
+TEST(Start, NeverReplacesAFile) {
+  const Workshop workshop;
+  workshop.put("mine.yaml", "precious\n");
+  const Ended ended = workshop.run("start small-body --panels panels -o mine.yaml");
+  EXPECT_EQ(ended.status, 3);
+  EXPECT_EQ(ended.messages,
+            "tinworm: mine.yaml: this file is there already, and start never replaces one (give "
+            "another name, or take it away yourself)\n");
+  EXPECT_EQ(workshop.text("mine.yaml"), "precious\n");
+}
+
+TEST(Start, FromAnEarlierSurvey) {
+  const Workshop workshop;
+  const Ended ended = workshop.run("start --from good.yaml --panels panels -o new.yaml");
+  EXPECT_EQ(ended.status, 0) << ended.messages;
+  const std::string form = workshop.text("new.yaml");
+  EXPECT_THAT(form, HasSubstr("  name: Wherry 1200\n"));
+  EXPECT_THAT(form, HasSubstr("#    reference: 1.00 1.00 1.00  # kept from last time\n"));
+  EXPECT_THAT(form, HasSubstr("#      - rear end:              # last time: pitting, firm, 60x40, "
+                              "metal 0.80 0.80 0.80\n"));
+  EXPECT_EQ(workshop.run("check new.yaml --panels panels").status, 0);
+}
+
+TEST(Start, FromAnEarlierSurveyWithMistakesWritesNothing) {
+  const Workshop workshop;
+  const Ended ended = workshop.run("start --from bad.yaml --panels panels -o new.yaml");
+  EXPECT_EQ(ended.status, 1);
+  EXPECT_THAT(ended.messages, StartsWith("bad.yaml:4:23: February 2025 has days 01 to 28"));
+  EXPECT_FALSE(workshop.has("new.yaml"));
+}
+
+TEST(Start, FromASpreadsheet) {
+  const Workshop workshop;
+  workshop.put("sheet.csv",
+               "zone;station;seen;rust;readings;note\n"
+               "51;rear end;bare;pitting;.80 .81;\n"
+               "52;;bare;;;new last year\n");
+  const Ended ended =
+      workshop.run("start small-body --from-csv sheet.csv --panels panels -o new.yaml");
+  EXPECT_EQ(ended.status, 0) << ended.messages;
+  EXPECT_THAT(workshop.run("check new.yaml --panels panels").results,
+              StartsWith("new.yaml: no mistakes; small-body 2, 2 zones named, 1 spot\n"));
+}
+
+TEST(Start, ASpreadsheetWithMistakesWritesNothing) {
+  const Workshop workshop;
+  workshop.put("sheet.csv", "zone,station,seen,rust\n51,rear end,bar,pitting\n53,,bare,\n");
+  const Ended ended =
+      workshop.run("start small-body --from-csv sheet.csv --panels panels -o new.yaml");
+  EXPECT_EQ(ended.status, 1);
+  EXPECT_EQ(ended.messages,
+            "sheet.csv: row 2, column \"seen\": unknown word for how a zone was seen (found "
+            "\"bar\"; allowed: bare, coated, part, scope, tap, hidden, not-fitted; did you mean "
+            "\"bare\"?)\n"
+            "sheet.csv: row 3, column \"zone\": the body has no zone 53 (`tinworm bodies "
+            "small-body` lists its zones)\n");
+  EXPECT_FALSE(workshop.has("new.yaml"));
+}
+
+TEST(Start, SaysWhatTheCommandLineLacks) {
+  const struct {
+    const char* arguments;
+    const char* message;
+  } cases[] = {
+      {"start",
+       "tinworm start: the body is missing\n"
+       "tinworm bodies lists them: tinworm start two-door-saloon -o survey.yaml\n"},
+      {"start smal-body --panels panels",
+       "tinworm start: there is no such body plan: \"smal-body\"\nDid you mean small-body?\n"},
+      {"start small-body --from good.yaml --from-csv a.csv",
+       "tinworm start: --from and --from-csv don't go together\nLeave one out.\n"},
+      {"start --from good.yaml --units inch",
+       "tinworm start: --units doesn't go with --from, which keeps the survey's\nLeave one "
+       "out.\n"},
+      {"start two-door-saloon --from good.yaml --panels panels",
+       "tinworm start: good.yaml is of the body small-body 2, not two-door-saloon\n"
+       "Leave the body out, or start from a survey of the same body.\n"},
+  };
+  for (const auto& [arguments, message] : cases) {
+    const Ended ended = Workshop().run(arguments);
+    EXPECT_EQ(ended.status, 2) << arguments;
+    EXPECT_EQ(ended.messages, message);
+  }
+}
+
+}  // namespace
+}  // namespace tinworm::verbs
