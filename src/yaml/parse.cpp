@@ -9,6 +9,7 @@
 #include "yaml/characters.hpp"
 #include "yaml/node.hpp"
 #include "yaml/strict.hpp"
+#include "yaml/token_rules.hpp"
 
 namespace tinworm::yaml {
 namespace {
@@ -163,9 +164,15 @@ tl::expected<Node, Problems> parse(std::string_view source, const Limits& limits
   if (source.size() > limits.bytes) return tl::unexpected(Problems{too_big(source.size(), limits)});
   if (source.starts_with("\xEF\xBB\xBF")) source.remove_prefix(3);
   if (auto bad = bad_character(source)) return tl::unexpected(Problems{*bad});
+  std::string ended;  // readers differ on a last line of spaces without an end
+  if (!source.ends_with('\n')) {
+    ended = std::string(source) + "\n";
+    source = ended;
+  }
   const auto events = strict_events(source, limits);
   if (!events) return tl::unexpected(Problems{events.error()});
   if (auto differs = disagreement(source, *events)) return tl::unexpected(Problems{*differs});
+  if (auto broken = broken_token_rule(source)) return tl::unexpected(Problems{*broken});
   return TreeBuilder(*events, limits).run();
 }
 
