@@ -4,6 +4,7 @@
 
 #include <fmt/format.h>
 
+#include "scene/blank_page.hpp"
 #include "scene/body_view.hpp"
 #include "scene/callout.hpp"
 #include "scene/column.hpp"
@@ -16,22 +17,6 @@
 
 namespace tinworm::scene {
 namespace {
-
-// From below to above.
-constexpr const char* layer_order[] = {"zones",   "repairs", "bounds", "lines", "circles",
-                                       "spots",   "leaders", "words",  "ranks", "callouts",
-                                       "numbers", "column",  "strip"};
-
-Page blank_page(const Sheet& sheet, Paper paper) {
-  Page page;
-  const PaperSize size = size_of(paper);
-  page.width_mm = size.width_mm;
-  page.height_mm = size.height_mm;
-  page.frame = sheet.frame;
-  page.title = name_of(sheet.kind);
-  for (const char* name : layer_order) page.layer(name);
-  return page;
-}
 
 // Draws one sheet; true if the list of what was not seen needs a page of its own.
 bool draw_sheet(Page& page, const Sheet& sheet, const weighing::Result& result,
@@ -72,7 +57,7 @@ std::vector<Page> diagram(const weighing::Result& result, const DiagramOptions& 
   const std::string overflow_page = fmt::format("{}", sheets.size() + 1);
   bool overflow = false;
   for (const Sheet& sheet : sheets) {
-    pages.push_back(blank_page(sheet, options.paper));
+    pages.push_back(blank_page(sheet, size_of(options.paper)));
     overflow |= draw_sheet(pages.back(), sheet, result, options, measure, overflow_page);
   }
   if (overflow) {

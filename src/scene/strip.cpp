@@ -16,13 +16,6 @@ const Style value_style{8, Font::regular, black, Says::title};
 const Style strong_style{8, Font::bold, black, Says::title};
 const Style second_style{6.5, Font::regular, black, Says::title};
 
-struct Cell {
-  std::string label, value, second;
-  double share = 1;  // of the width
-  bool strong = false;
-  bool bar = false;  // the scale bar stands in it
-};
-
 std::string joined(std::initializer_list<std::string> parts) {
   std::string text;
   for (const std::string& part : parts) {
@@ -37,11 +30,11 @@ std::string open_up_words(const weighing::Result& result) {
   return "";
 }
 
-std::vector<Cell> cells_of(const weighing::Result& result, const DiagramOptions& options,
-                           const StripWords& words) {
+std::vector<StripCell> cells_of(const weighing::Result& result, const DiagramOptions& options,
+                                const StripWords& words) {
   const survey::Car& car = result.survey.car;
   const survey::Visit& visit = result.survey.visit;
-  std::vector<Cell> cells;
+  std::vector<StripCell> cells;
   cells.push_back({"Car", joined({car.name, car.built ? fmt::format("{}", *car.built) : ""}),
                    result.body->title, 50, true, false});
   if (options.private_too) {
@@ -84,16 +77,20 @@ void draw_bar(Layer& layer, const Area& cell, int scale, quantity::Units units,
 
 void draw_strip(Page& page, const Area& strip, const weighing::Result& result,
                 const DiagramOptions& options, const StripWords& words, const Measure& measure) {
+  draw_cells(page, strip, cells_of(result, options, words), words.scale, options.units, measure);
+}
+
+void draw_cells(Page& page, const Area& strip, const std::vector<StripCell>& cells, int scale,
+                quantity::Units units, const Measure& measure) {
   Layer& layer = page.layer("strip");
   layer.items.push_back(Shape{{polyline(page.frame)}, {}, Stroke{ink, 1.4, {}}});
   layer.items.push_back(Shape{
       {segment({strip.x_mm, strip.y_mm}, {strip.right(), strip.y_mm})}, {}, Stroke{ink, 0.7, {}}});
-  const std::vector<Cell> cells = cells_of(result, options, words);
   double shares = 0;
-  for (const Cell& cell : cells) shares += cell.share;
+  for (const StripCell& cell : cells) shares += cell.share;
   double x = strip.x_mm;
   for (std::size_t i = 0; i < cells.size(); ++i) {
-    const Cell& cell = cells[i];
+    const StripCell& cell = cells[i];
     const Area area{x, strip.y_mm, strip.width_mm * cell.share / shares, strip.height_mm};
     if (i > 0) {
       layer.items.push_back(
@@ -108,7 +105,7 @@ void draw_strip(Page& page, const Area& strip, const weighing::Result& result,
     line(cell.label, label_style, 3.1);
     line(cell.value, cell.strong ? strong_style : value_style, 6.9);
     line(cell.second, second_style, 10.0);
-    if (cell.bar) draw_bar(layer, area, words.scale, options.units, measure);
+    if (cell.bar) draw_bar(layer, area, scale, units, measure);
     x = area.right();
   }
 }

@@ -1,5 +1,8 @@
 #include "verbs/bodies.hpp"
 
+#include <chrono>
+
+#include <fmt/chrono.h>
 #include <fmt/format.h>
 #include <nlohmann/json.hpp>
 
@@ -7,9 +10,14 @@
 #include "output/figures.hpp"
 #include "output/table.hpp"
 #include "output/weigh_json.hpp"
+#include "output/whole_file.hpp"
 #include "output/zone_text.hpp"
+#include "painting/measure.hpp"
+#include "scene/body_key.hpp"
 #include "verbs/command_error.hpp"
+#include "verbs/picture.hpp"
 #include "verbs/plan_shelf.hpp"
+#include "verbs/source_date.hpp"
 #include "yaml/problem.hpp"
 
 namespace tinworm::verbs {
@@ -124,6 +132,12 @@ body::PlanPtr named_plan(PlanShelf& plans, const std::string& name, const Stream
   return nullptr;
 }
 
+void put(const std::string& text, const BodiesOptions& options, const Streams& streams) {
+  if (options.to.path == "-") return streams.print(text);
+  output::write_whole(options.to.path, text);
+  streams.tell(fmt::format("wrote {}\n", options.to.path));
+}
+
 ExitStatus list(PlanShelf& plans, const BodiesOptions& options, const Streams& streams) {
   ExitStatus status = done;
   std::vector<output::Row> rows;
@@ -145,16 +159,67 @@ ExitStatus list(PlanShelf& plans, const BodiesOptions& options, const Streams& s
                       {"zones", plan->zones.size()}});
   }
   if (options.to.kind == Kind::json) {
-    streams.print(
-        output::json_text({{"tinworm", TINWORM_VERSION}, {"kind", "bodies"}, {"bodies", bodies}},
-                          output::Lines::many));
+    put(output::json_text({{"tinworm", TINWORM_VERSION}, {"kind", "bodies"}, {"bodies", bodies}},
+                          output::Lines::many),
+        options, streams);
     return status;
   }
   const int width = streams.style(options.common.no_colour).width;
-  streams.print(output::table(
-      {{"body"}, {"version", Align::right}, {"zones", Align::right}, {"construction"}, {"title"}},
-      rows, width, ""));
+  put(output::table({{"body"},
+                     {"version", Align::right},
+                     {"zones", Align::right},
+                     {"construction"},
+                     {"title"}},
+                    rows, width, ""),
+      options, streams);
   return status;
+}
+
+// Plans carry no date, and the clock's would make no two files alike.
+std::string date_of_key() {
+  const std::chrono::sys_seconds epoch{};
+  return fmt::format("{:%Y-%m-%dT%H:%M:%SZ}", source_date("bodies").value_or(epoch));
+}
+
+std::string key_picture(const body::PlanPtr& plan, const BodiesOptions& options,
+                        const Streams& streams) {
+  std::vector<scene::SheetKind> kinds = {options.picture.sheet};
+  if (options.to.kind == Kind::pdf) {
+    kinds = {scene::SheetKind::structure, scene::SheetKind::skin, scene::SheetKind::frame};
+  }
+  const auto pages = scene::body_key(plan, options.picture.paper, kinds, painting::measure());
+  if (pages.empty()) {
+    throw CommandError("bodies",
+                       fmt::format("{} has no {} sheet", plan->name, word(options.picture.sheet)));
+  }
+  painting::Metadata metadata;
+  metadata.title = fmt::format("{}: key to the zones", plan->title);
+  metadata.subject = "Numbered zones, stations and mounts of a body";
+  metadata.keywords = fmt::format("{} {}", plan->name, plan->version);
+  metadata.creator = "tinworm " TINWORM_VERSION;
+  metadata.date = date_of_key();
+  painting::Warnings warnings;
+  const std::string picture =
+      picture_of(pages, metadata, options.to.kind, options.picture, warnings);
+  for (const std::string& warning : warnings) {
+    streams.complain(fmt::format("tinworm: {}: {}\n", plan->name, warning));
+  }
+  if (options.to.kind != Kind::pdf && pages.size() > 1) {
+    streams.complain(fmt::format(
+        "tinworm: {}: the sheet takes {} pages, of which this picture has the first; a PDF has "
+        "all\n",
+        plan->name, pages.size()));
+  }
+  return picture;
+}
+
+std::string output_text(const body::PlanPtr& plan, const BodiesOptions& options,
+                        const Streams& streams) {
+  if (options.to.kind == Kind::json)
+    return output::json_text(plan_json(*plan), output::Lines::many);
+  if (options.to.kind != Kind::text) return key_picture(plan, options, streams);
+  const bool to_file = options.to.path != "-";
+  return plan_text(*plan, to_file ? output::TextStyle{} : streams.style(options.common.no_colour));
 }
 
 }  // namespace
@@ -164,9 +229,7 @@ ExitStatus run(const BodiesOptions& options, const Streams& streams) {
   if (options.name.empty()) return list(plans, options, streams);
   const body::PlanPtr plan = named_plan(plans, options.name, streams);
   if (!plan) return errors_in_files;
-  streams.print(options.to.kind == Kind::json
-                    ? output::json_text(plan_json(*plan), output::Lines::many)
-                    : plan_text(*plan, streams.style(options.common.no_colour)));
+  put(output_text(plan, options, streams), options, streams);
   return done;
 }
 

@@ -69,6 +69,40 @@ struct CommonLine {
   }
 };
 
+// Options of every verb that draws.
+struct PictureLine {
+  std::string sheet, paper, width;
+
+  void declare(VerbLine& line) {
+    line.option("--page", "structure|skin|frame", sheet, "the sheet of an SVG or PNG");
+    line.option("--paper", "a4|a3|letter", paper, "size of the sheet; a4 unless given");
+    line.option("--width", "PX", width, "width of a PNG in pixels; 2400 unless given");
+  }
+  bool given() const { return !sheet.empty() || !paper.empty() || !width.empty(); }
+
+  PictureOptions read(const std::string& verb, Kind kind) const {
+    using scene::Paper;
+    using scene::SheetKind;
+    PictureOptions options;
+    options.sheet = choice<SheetKind>(verb, "--page", sheet,
+                                      {{"structure", SheetKind::structure},
+                                       {"skin", SheetKind::skin},
+                                       {"frame", SheetKind::frame}});
+    if (!sheet.empty() && kind == Kind::pdf) {
+      throw CommandError(verb, "--page is for SVG and PNG; a PDF has every sheet", "Leave it out.");
+    }
+    options.paper = choice<Paper>(
+        verb, "--paper", paper, {{"a4", Paper::a4}, {"a3", Paper::a3}, {"letter", Paper::letter}});
+    if (!width.empty() && kind != Kind::png) {
+      throw CommandError(verb, "--width is for PNG; PDF and SVG have no pixels", "Leave it out.");
+    }
+    constexpr int narrowest_px = 400, widest_px = 16000;  // Cairo ends at 32 767
+    options.width_px =
+        whole_number(verb, "--width", width, narrowest_px, widest_px, options.width_px);
+    return options;
+  }
+};
+
 void require_files(const std::string& verb, const Arguments& files) {
   if (!files.empty()) return;
   throw CommandError(verb, "the survey to read is missing",
@@ -80,24 +114,58 @@ bool are_many(const Arguments& files) {
   return files.size() > 1 || std::filesystem::is_directory(files.front(), unknown);
 }
 
+// `--format` and `--as` mean the same where a verb has both; they must not differ.
+std::pair<std::string, std::string> kind_option(const std::string& verb, const std::string& format,
+                                                const std::string& as) {
+  if (!format.empty() && !as.empty() && format != as) {
+    throw CommandError(verb, fmt::format("--format {} and --as {} disagree", format, as),
+                       "Leave one out.");
+  }
+  return as.empty() ? std::pair(format, "--format") : std::pair(as, "--as");
+}
+
 Command parse_bodies(const Arguments& arguments) {
   BodiesOptions options;
   CommonLine common;
-  std::string format;
-  VerbLine line("bodies",
-                "Lists the body plans; with a name, the zones of one and where rust starts.",
-                "[NAME]");
+  PictureLine picture;
+  std::string format, as, path;
+  VerbLine line(
+      "bodies",
+      "Lists the body plans; with a name, the zones of one and where rust starts. With -o "
+      "it draws the numbered key of that body, with its stations and mounts.",
+      "[NAME]");
+  line.option("-o", "FILE", path,
+              "where to; the ending tells the kind (.txt .json .pdf .svg .png)");
   line.option("--format", "text|json", format, "kind of output; text unless given");
+  line.option("--as", "text|json|pdf|svg|png", as, "the same, for -o -");
+  picture.declare(line);
   common.declare(line);
   line.example("tinworm bodies", "every body plan, built in");
   line.example("tinworm bodies two-door-saloon", "its zones, what they carry and their sheet");
+  line.example("tinworm bodies two-door-saloon -o key.pdf", "its key, to take under the car");
   const Arguments words = line.parse(arguments);
   if (line.help_wanted()) return Shown{line.help()};
   if (words.size() > 1) {
     throw CommandError("bodies", fmt::format("takes one body, not {}", words.size()));
   }
   if (!words.empty()) options.name = words.front();
-  options.to = destination({"bodies", "", format, "--format", {Kind::text, Kind::json}, false});
+  const auto [kind, option] = kind_option("bodies", format, as);
+  options.to = destination({"bodies",
+                            path,
+                            kind,
+                            option,
+                            {Kind::text, Kind::json, Kind::pdf, Kind::svg, Kind::png},
+                            false});
+  const bool drawn = options.to.kind != Kind::text && options.to.kind != Kind::json;
+  if (drawn && options.name.empty()) {
+    throw CommandError("bodies", "a key is drawn of one body, and none is named",
+                       "tinworm bodies lists them.");
+  }
+  if (!drawn && picture.given()) {
+    throw CommandError("bodies", "--page, --paper and --width are for pictures",
+                       "Name one with -o: key.pdf, key.svg or key.png.");
+  }
+  options.picture = picture.read("bodies", options.to.kind);
   options.common = common.read("bodies");
   return options;
 }
@@ -169,16 +237,6 @@ Command parse_check(const Arguments& arguments) {
   return options;
 }
 
-// `--format` and `--as` mean the same where a verb has both; they must not differ.
-std::pair<std::string, std::string> kind_option(const std::string& verb, const std::string& format,
-                                                const std::string& as) {
-  if (!format.empty() && !as.empty() && format != as) {
-    throw CommandError(verb, fmt::format("--format {} and --as {} disagree", format, as),
-                       "Leave one out.");
-  }
-  return as.empty() ? std::pair(format, "--format") : std::pair(as, "--as");
-}
-
 Command parse_weigh(const Arguments& arguments) {
   WeighOptions options;
   CommonLine common;
@@ -218,7 +276,8 @@ Command parse_weigh(const Arguments& arguments) {
 Command parse_map(const Arguments& arguments) {
   MapOptions options;
   CommonLine common;
-  std::string path, as, sheet, paper, width;
+  PictureLine picture;
+  std::string path, as;
   VerbLine line("map",
                 "Draws the car's metal. A PDF has every sheet; SVG and PNG hold one, the structure "
                 "sheet unless --page says otherwise.",
@@ -227,9 +286,7 @@ Command parse_map(const Arguments& arguments) {
               "where to; the ending tells the kind (.pdf .svg .png). A folder "
               "where there are several surveys");
   line.option("--as", "pdf|svg|png", as, "kind of picture, for -o - and for folders");
-  line.option("--page", "structure|skin|frame", sheet, "the sheet of an SVG or PNG");
-  line.option("--paper", "a4|a3|letter", paper, "size of the sheet; a4 unless given");
-  line.option("--width", "PX", width, "width of a PNG in pixels; 2400 unless given");
+  picture.declare(line);
   line.flag("--private", options.with_private,
             "with owner, registration, chassis number and place");
   line.flag("--circles", options.circles,
@@ -248,20 +305,7 @@ Command parse_map(const Arguments& arguments) {
   }
   options.to = destination(
       {"map", path, as, "--as", {Kind::pdf, Kind::svg, Kind::png}, are_many(options.files)});
-  options.sheet = choice<Sheet>(
-      "map", "--page", sheet,
-      {{"structure", Sheet::structure}, {"skin", Sheet::skin}, {"frame", Sheet::frame}});
-  if (!sheet.empty() && options.to.kind == Kind::pdf) {
-    throw CommandError("map", "--page is for SVG and PNG; a PDF has every sheet", "Leave it out.");
-  }
-  options.paper = choice<Paper>("map", "--paper", paper,
-                                {{"a4", Paper::a4}, {"a3", Paper::a3}, {"letter", Paper::letter}});
-  if (!width.empty() && options.to.kind != Kind::png) {
-    throw CommandError("map", "--width is for PNG; PDF and SVG have no pixels", "Leave it out.");
-  }
-  constexpr int narrowest_px = 400, widest_px = 16000;  // Cairo ends at 32 767
-  options.width_px =
-      whole_number("map", "--width", width, narrowest_px, widest_px, options.width_px);
+  options.picture = picture.read("map", options.to.kind);
   options.common = common.read("map");
   return options;
 }

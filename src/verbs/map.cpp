@@ -10,10 +10,10 @@
 #include "output/whole_file.hpp"
 #include "output/zone_text.hpp"
 #include "painting/measure.hpp"
-#include "painting/picture.hpp"
 #include "scene/diagram.hpp"
 #include "verbs/command_error.hpp"
 #include "verbs/over_surveys.hpp"
+#include "verbs/picture.hpp"
 #include "verbs/source_date.hpp"
 #include "verbs/weigh.hpp"
 
@@ -21,34 +21,6 @@ namespace tinworm::verbs {
 namespace {
 
 namespace fs = std::filesystem;
-
-scene::Paper paper_of(Paper paper) {
-  switch (paper) {
-    case Paper::a4:
-      return scene::Paper::a4;
-    case Paper::a3:
-      return scene::Paper::a3;
-    case Paper::letter:
-      break;
-  }
-  return scene::Paper::letter;
-}
-
-scene::SheetKind kind_of(Sheet sheet) {
-  switch (sheet) {
-    case Sheet::structure:
-      return scene::SheetKind::structure;
-    case Sheet::skin:
-      return scene::SheetKind::skin;
-    case Sheet::frame:
-      break;
-  }
-  return scene::SheetKind::frame;
-}
-
-std::string_view name_of(Sheet sheet) {
-  return sheet == Sheet::structure ? "structure" : sheet == Sheet::skin ? "skin" : "frame";
-}
 
 // The same input gives the same bytes: the day of the survey, never the clock.
 std::string date_of_file(const survey::Survey& survey) {
@@ -76,10 +48,10 @@ painting::Metadata metadata_of(const weighing::Result& result) {
 
 scene::DiagramOptions diagram_options(const MapOptions& options) {
   scene::DiagramOptions diagram;
-  diagram.paper = paper_of(options.paper);
+  diagram.paper = options.picture.paper;
   diagram.private_too = options.with_private;
   diagram.circles = options.circles;
-  if (options.to.kind != Kind::pdf) diagram.sheets = {kind_of(options.sheet)};
+  if (options.to.kind != Kind::pdf) diagram.sheets = {options.picture.sheet};
   return diagram;
 }
 
@@ -90,31 +62,19 @@ std::string output_of(const std::string& file, const MapOptions& options) {
   return (fs::path(options.to.path) / name).string();
 }
 
-std::string picture_of(const std::vector<scene::Page>& pages, const weighing::Result& result,
-                       const MapOptions& options, painting::Warnings& warnings) {
-  const painting::Metadata metadata = metadata_of(result);
-  switch (options.to.kind) {
-    case Kind::svg:
-      return painting::to_svg(pages.front(), metadata, &warnings);
-    case Kind::png:
-      return painting::to_png(pages.front(), options.width_px, metadata, &warnings);
-    default:
-      return painting::to_pdf(pages, metadata, &warnings);
-  }
-}
-
 Outcome draw(const Loaded& loaded, const std::string& output, const MapOptions& options) {
   const weighing::Result result = weighed(loaded);
   const auto pages = scene::diagram(result, diagram_options(options), painting::measure());
   if (pages.empty()) {
     return {{},
             fmt::format("tinworm map: {}: {} has no {} sheet\n", loaded.file, result.body->name,
-                        name_of(options.sheet)),
+                        word(options.picture.sheet)),
             {},
             wrong_command};
   }
   painting::Warnings warnings;
-  const std::string picture = picture_of(pages, result, options, warnings);
+  const std::string picture =
+      picture_of(pages, metadata_of(result), options.to.kind, options.picture, warnings);
   if (options.to.kind != Kind::pdf && pages.size() > 1) {
     warnings.push_back(
         "what was not seen is listed on a page of its own that this picture lacks; a PDF has it");

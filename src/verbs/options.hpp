@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "quantity/length.hpp"
+#include "scene/sheet.hpp"
 #include "verbs/destination.hpp"
 
 namespace tinworm::verbs {
@@ -17,9 +18,16 @@ struct CommonOptions {
   unsigned jobs = 0;  // threads; 0: all processors
 };
 
+struct PictureOptions {
+  scene::SheetKind sheet = scene::SheetKind::structure;  // of SVG and PNG; PDF has all
+  scene::Paper paper = scene::Paper::a4;
+  int width_px = 2400;  // of PNG
+};
+
 struct BodiesOptions {
   std::string name;  // empty: list them all
-  Destination to;
+  Destination to;    // pictures are of the numbered key
+  PictureOptions picture;
   CommonOptions common;
 };
 
@@ -49,15 +57,10 @@ struct WeighOptions {
   CommonOptions common;
 };
 
-enum class Sheet { structure, skin, frame };
-enum class Paper { a4, a3, letter };
-
 struct MapOptions {
   std::vector<std::string> files;
   Destination to;
-  Sheet sheet = Sheet::structure;  // of SVG and PNG; PDF has all
-  Paper paper = Paper::a4;
-  int width_px = 2400;  // of PNG
+  PictureOptions picture;
   bool with_private = false;
   bool circles = false;  // of the near radius round mounts
   CommonOptions common;

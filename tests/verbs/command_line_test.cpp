@@ -12,9 +12,9 @@ TEST(CommandLine, SaysWhatIsWrongAndWhatWasMeant) {
   } const cases[] = {
       {"wiegh good.yaml", "tinworm: there is no verb \"wiegh\"\nDid you mean weigh?\n"},
       {"bake good.yaml",
-       "tinworm: there is no verb \"bake\"\nThe verbs are bodies, check, weigh, map.\n"},
+       "tinworm: there is no verb \"bake\"\nThe verbs are bodies, start, check, weigh, map.\n"},
       {"--quiet weigh good.yaml",
-       "tinworm: the verb comes before --quiet\nThe verbs are bodies, check, weigh, map.\n"},
+       "tinworm: the verb comes before --quiet\nThe verbs are bodies, start, check, weigh, map.\n"},
       {"weigh", "tinworm weigh: the survey to read is missing\ntinworm weigh SURVEY.yaml\n"},
       {"weigh good.yaml --formt json",
        "tinworm weigh: there is no option --formt\nDid you mean --format?\n"},
@@ -70,6 +70,14 @@ TEST(CommandLine, SaysWhatIsWrongAndWhatWasMeant) {
        "tinworm map: several pictures can't all go to standard output\n"
        "Name a folder: -o pictures/\n"},
       {"bodies one two", "tinworm bodies: takes one body, not 2\n"},
+      {"bodies -o key.pdf",
+       "tinworm bodies: a key is drawn of one body, and none is named\ntinworm bodies lists "
+       "them.\n"},
+      {"bodies small-body --page skin",
+       "tinworm bodies: --page, --paper and --width are for pictures\nName one with -o: key.pdf, "
+       "key.svg or key.png.\n"},
+      {"bodies small-body -o key.csv",
+       "tinworm bodies: bodies doesn't make csv\nIt makes text, json, pdf, svg or png.\n"},
       {"bodies small-bdy --panels panels",
        "tinworm bodies: there is no such body plan: \"small-bdy\"\nDid you mean small-body?\n"},
       {"weigh good.yaml --panels panels --explain 99",
@@ -96,7 +104,7 @@ TEST(CommandLine, ShowsTheVerbsWhereNoneIsGiven) {
 
 TEST(CommandLine, HelpsWithAnExampleForEveryVerb) {
   const Workshop workshop;
-  for (const std::string verb : {"bodies", "check", "weigh", "map"}) {
+  for (const std::string verb : {"bodies", "start", "check", "weigh", "map"}) {
     const Ended help = workshop.run(verb + " --help");
     EXPECT_EQ(help.status, 0) << verb;
     EXPECT_EQ(help.messages, "") << verb;

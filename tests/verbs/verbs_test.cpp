@@ -232,6 +232,26 @@ TEST(Bodies, ListsPlansAndTheZonesOfOne) {
   EXPECT_EQ(json["zones"].size(), 3u);
 }
 
+TEST(Bodies, DrawTheKeyOfOneTheSameEachTime) {
+  const Workshop workshop;
+  for (const char* ending : {"pdf", "svg", "png"}) {
+    const std::string draw =
+        fmt::format("bodies small-body --panels panels --page structure -o key.{}", ending);
+    const std::string pdf = fmt::format("bodies small-body --panels panels -o key.{}", ending);
+    const std::string command = std::string(ending) == "pdf" ? pdf : draw;
+    const Ended first = workshop.run(command);
+    EXPECT_EQ(first.status, 0) << first.messages;
+    EXPECT_EQ(first.messages, fmt::format("wrote key.{}\n", ending));
+    const std::string once = workshop.text(fmt::format("key.{}", ending));
+    EXPECT_GT(once.size(), 1000u);
+    workshop.run(command);
+    EXPECT_EQ(workshop.text(fmt::format("key.{}", ending)), once);
+  }
+  const Ended none = workshop.run("bodies small-body --panels panels --page frame -o key.svg");
+  EXPECT_EQ(none.status, 2);
+  EXPECT_EQ(none.messages, "tinworm bodies: small-body has no frame sheet\n");
+}
+
 TEST(Map, DrawsEachKind) {
   const Workshop workshop;
   struct {

@@ -1,0 +1,239 @@
+#include "scene/body_key.hpp"
+
+#include <algorithm>
+#include <set>
+
+#include <fmt/format.h>
+
+#include "scene/blank_page.hpp"
+#include "scene/body_view.hpp"
+#include "scene/drafting.hpp"
+#include "scene/label.hpp"
+#include "scene/legend.hpp"
+#include "scene/naming.hpp"
+#include "scene/strip.hpp"
+#include "scene/writer.hpp"
+
+namespace tinworm::scene {
+namespace {
+
+constexpr double mark_mm = 0.85;     // half a mount's diamond
+constexpr double station_mm = 0.45;  // radius of a station's ring
+const Style name_style{6.5, Font::regular, black, Says::legend, 1.2};
+
+// The body as if all of it had been seen and nothing found: what draws surveys then draws it.
+weighing::Result untouched(const body::PlanPtr& plan) {
+  weighing::Result result;
+  result.body = plan;
+  result.survey.body = plan;
+  for (const body::Zone& each : plan->zones) {
+    weighing::Zone zone;
+    zone.number = each.number;
+    zone.name = each.name;
+    zone.side = each.side();
+    zone.role = each.role;
+    zone.seen_share = 1;
+    zone.evidence = weighing::Evidence::measured;
+    zone.step = zone.step_low = zone.step_high = weighing::Step::sound;
+    result.zones.push_back(std::move(zone));
+  }
+  return result;
+}
+
+double coordinate(const geometry::Point3& at, body::Axis axis) {
+  switch (axis) {
+    case body::Axis::along:
+      return at.x_mm;
+    case body::Axis::across:
+      return at.y_mm;
+    case body::Axis::up:
+      break;
+  }
+  return at.z_mm;
+}
+
+At on_view(const geometry::Point3& at, const Projection& projection) {
+  return projection.paper({coordinate(at, body::first_axis(projection.view)),
+                           coordinate(at, body::second_axis(projection.view))});
+}
+
+Shape diamond(At at, std::optional<Colour> fill) {
+  return Shape{{Polyline{{{at.x_mm, at.y_mm - mark_mm},
+                          {at.x_mm + mark_mm, at.y_mm},
+                          {at.x_mm, at.y_mm + mark_mm},
+                          {at.x_mm - mark_mm, at.y_mm}},
+                         true}},
+               fill,
+               Stroke{ink, 0.5, {}}};
+}
+
+Shape ring(At at) {
+  return Shape{{circle(at, station_mm)}, paper, Stroke{ink, 0.5, {}}};
+}
+
+bool drawn_in(const Drafting& drafting, std::size_t view, const std::vector<int>& zones) {
+  return std::any_of(drafting.zones.begin(), drafting.zones.end(), [&](const DrawnZone& drawn) {
+    return drawn.view == view &&
+           std::find(zones.begin(), zones.end(), drawn.plan->number) != zones.end();
+  });
+}
+
+// Mounts on what the view shows; those of the far side are hidden by the body.
+void draw_mounts(Drafting& drafting) {
+  Layer& layer = drafting.page.layer("spots");
+  for (std::size_t i = 0; i < drafting.sheet.views.size(); ++i) {
+    const Projection& projection = drafting.sheet.views[i].projection;
+    for (const body::Mount& mount : drafting.result.body->mounts) {
+      const bool far_side = (projection.view == body::View::left && mount.at.y_mm > 0) ||
+                            (projection.view == body::View::right && mount.at.y_mm < 0);
+      if (far_side || !drawn_in(drafting, i, mount.on)) continue;
+      const At at = on_view(mount.at, projection);
+      const bool strict = body::under_near_rule(mount.carries);
+      layer.items.push_back(diamond(at, strict ? ink : paper));
+      drafting.space.write({at.x_mm - mark_mm, at.y_mm - mark_mm, 2 * mark_mm, 2 * mark_mm});
+    }
+  }
+}
+
+void draw_stations(Drafting& drafting) {
+  Layer& layer = drafting.page.layer("spots");
+  for (const DrawnZone& drawn : drafting.zones) {
+    for (const body::Station& station : drawn.plan->stations) {
+      const At at = on_view(station.at, drafting.sheet.views[drawn.view].projection);
+      if (!inside(drawn.shape, at)) continue;
+      layer.items.push_back(ring(at));
+      drafting.space.write(
+          {at.x_mm - station_mm, at.y_mm - station_mm, 2 * station_mm, 2 * station_mm});
+    }
+  }
+}
+
+std::vector<LegendEntry> signs(const Drafting& drafting) {
+  std::vector<LegendEntry> entries = legend_of(drafting.used);
+  std::erase_if(entries, [](const LegendEntry& entry) { return entry.words == "sound"; });
+  const At middle{swatch_width_mm / 2, swatch_height_mm / 2};
+  entries.push_back(
+      {"mount", "brakes, steering, suspension, belts, towing", {diamond(middle, ink)}});
+  entries.push_back({"mount", "of anything else", {diamond(middle, paper)}});
+  entries.push_back({"station", "measure here, now and years later", {ring(middle)}});
+  return entries;
+}
+
+Shape moved(Shape shape, double dx, double dy) {
+  for (Polyline& line : shape.lines)
+    for (At& at : line.points) at = {at.x_mm + dx, at.y_mm + dy};
+  return shape;
+}
+
+void write_signs(Writer& writer, const Drafting& drafting) {
+  for (const LegendEntry& entry : signs(drafting)) {
+    const double top = writer.y;
+    for (const Item& item : entry.swatch)
+      if (const auto* shape = std::get_if<Shape>(&item))
+        writer.layer.items.push_back(moved(*shape, writer.area.x_mm, top + 0.2));
+    writer.block(entry.words + ": " + entry.meaning, name_style, swatch_width_mm + 2.2);
+    writer.y = std::max(writer.y, top + swatch_height_mm) + 0.2;
+  }
+}
+
+struct Name {
+  std::string numbers;      // "41 42": pairs once
+  std::string name, whole;  // whole: with the other word for it, "front wing (fender)"
+};
+
+std::vector<Name> names_on(const Drafting& drafting) {
+  std::set<int> drawn;
+  for (const DrawnZone& zone : drafting.zones) drawn.insert(zone.plan->number);
+  std::vector<Name> names;
+  for (const body::Zone& zone : drafting.result.body->zones) {
+    const auto pair = zone.pair();
+    if (!drawn.contains(zone.number)) continue;
+    const bool both = pair && drawn.contains(*pair);
+    if (both && zone.side() == body::Side::right) continue;
+    names.push_back(
+        {both ? fmt::format("{} {}", zone.number, *pair) : fmt::format("{}", zone.number),
+         zone.name, zone.also.empty() ? zone.name : fmt::format("{} ({})", zone.name, zone.also)});
+  }
+  return names;
+}
+
+// Where the column is too short for all, the lines stand closer and no name takes two of them.
+void write_names(Writer& writer, const Drafting& drafting) {
+  constexpr double numbers_mm = 9.5;
+  writer.rule();
+  writer.block("Zones: odd left, even right", heading_style);
+  const std::vector<Name> names = names_on(drafting);
+  Writer narrow = writer;
+  narrow.area.width_mm -= numbers_mm;
+  double whole_mm = 0;
+  for (const Name& name : names) whole_mm += narrow.height(name.whole, name_style);
+  const bool close = whole_mm > writer.room();
+  Style style = name_style;
+  if (close) style.leading = 1.08;
+  for (const Name& name : names) {
+    const bool fits = narrow.height(name.whole, style) <= line_height_mm(style) * 1.01;
+    const double top = writer.y;
+    writer.block(name.numbers, style);
+    writer.y = top;
+    writer.block(close && !fits ? name.name : name.whole, style, numbers_mm);
+  }
+}
+
+void draw_key_column(Drafting& drafting) {
+  const Area column = drafting.sheet.column;
+  Layer& layer = drafting.page.layer("column");
+  layer.items.push_back(Shape{{segment({column.x_mm, column.y_mm}, {column.x_mm, column.bottom()})},
+                              {},
+                              Stroke{ink, 0.5, {}}});
+  Writer writer{layer,
+                {column.x_mm + 3, column.y_mm + 2.4, column.width_mm - 6, column.height_mm - 4},
+                column.y_mm + 2.4,
+                drafting.measure};
+  writer.block("Key to the zones", {11.5, Font::bold, black, Says::title, 1.3});
+  writer.y += 0.6;
+  write_signs(writer, drafting);
+  write_names(writer, drafting);
+}
+
+Page key_page(const Sheet& sheet, const weighing::Result& result, Paper size,
+              const Measure& measure) {
+  Page page = blank_page(sheet, size_of(size));
+  const DiagramOptions options;
+  Drafting drafting{page, sheet, result, options, measure, FreeSpace(sheet.drawing),
+                    {},   {},    {},     {}};
+  draw_body(drafting);
+  draw_view_names(drafting);
+  draw_mounts(drafting);
+  draw_stations(drafting);
+  label_outside(drafting, label_inside(drafting));
+  draw_key_column(drafting);
+  return page;
+}
+
+}  // namespace
+
+std::vector<Page> body_key(const body::PlanPtr& plan, Paper size,
+                           const std::vector<SheetKind>& kinds, const Measure& measure) {
+  const weighing::Result result = untouched(plan);
+  std::vector<Sheet> sheets;
+  for (const SheetKind kind : kinds)
+    for (const Sheet& sheet : lay_out(kind, *plan, size)) sheets.push_back(sheet);
+  std::vector<Page> pages;
+  for (std::size_t i = 0; i < sheets.size(); ++i) {
+    pages.push_back(key_page(sheets[i], result, size, measure));
+    Page& page = pages.back();
+    page.label = fmt::format("{}", i + 1);
+    const std::vector<StripCell> cells = {
+        {"Body", plan->title, fmt::format("{} {}", plan->name, plan->version), 80, true, false},
+        {"Size",
+         fmt::format("{:g} x {:g} x {:g} mm", plan->size.length_mm, plan->size.width_mm,
+                     plan->size.height_mm),
+         fmt::format("wheelbase {:g} mm", plan->size.wheelbase_mm), 50, false, false},
+        {"Sheet", page.title, fmt::format("page {} of {}", i + 1, sheets.size()), 40, false, false},
+        {"Scale", fmt::format("1:{}", sheets[i].scale), "", 52, false, true}};
+    draw_cells(page, sheets[i].strip, cells, sheets[i].scale, quantity::Units::mm, measure);
+  }
+  return pages;
+}
+
+}  // namespace tinworm::scene
