@@ -101,7 +101,8 @@ void add_readings(std::vector<Constant>& table) {
 }
 
 void add_looks(std::vector<Constant>& table) {
-  add_words(table, std::make_index_sequence<12>());
+  // Without the last word, hole: no rule gives metal to a hole.
+  add_words(table, std::make_index_sequence<static_cast<std::size_t>(survey::Rust::hole)>());
   table.push_back({"firm.least", "of the sheet", "metal that is firm under the thumb", 0, 1, memory,
                    by_hand, at<&Rules::firm_least>});
   add<&Rules::gives>(table, "gives", "metal that gives or crunches", by_hand);
