@@ -30,11 +30,8 @@
 
 namespace tinworm::rules {
 
-enum class Written { length, film, share, number };
-Written written(const Constant& constant);
-
-// Keys whose values must not fall: "gives.least", "gives.likely", "gives.most". `strictly`: they
-// must rise, because something is divided by their difference or a step would vanish.
+// Keys whose values must not fall: "gives.least", "gives.likely", "gives.most". `strictly`: each
+// must be over the one before, or a step would vanish.
 struct Order {
   std::vector<std::string> keys;
   bool strictly = false;
