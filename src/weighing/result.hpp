@@ -11,6 +11,7 @@
 #include "body/plan.hpp"
 #include "metal/uncertainty.hpp"
 #include "survey/survey.hpp"
+#include "weighing/advice.hpp"
 
 namespace tinworm::weighing {
 
@@ -183,7 +184,7 @@ struct Result {
   std::vector<BoxResult> boxes;
   std::vector<OpenUp> open_up;
   std::vector<NotSeen> not_seen;
-  std::vector<std::string> questions;
+  std::vector<Advice> advice;  // what could change the verdict first
   std::string caution;
 
   const Zone* zone(int number) const;
