@@ -191,6 +191,12 @@ ordered_json not_seen(const weighing::Result& result) {
   return json;
 }
 
+ordered_json questions(const std::vector<weighing::Advice>& advice) {
+  ordered_json json = ordered_json::array();
+  for (const weighing::Advice& each : advice) json.push_back(text(each));
+  return json;
+}
+
 ordered_json also(const survey::Survey& survey) {
   ordered_json json = ordered_json::array();
   for (const survey::Also& item : survey.also) {
@@ -236,7 +242,7 @@ nlohmann::ordered_json weigh_json(const weighing::Result& result) {
   json["boxes"] = boxes(result);
   json["open_up"] = open_up(result);
   json["not_seen"] = not_seen(result);
-  json["questions"] = result.questions;
+  json["questions"] = questions(result.advice);
   json["also"] = also(result.survey);
   json["caution"] = result.caution;
   return json;

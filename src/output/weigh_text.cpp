@@ -222,7 +222,11 @@ std::string also(const Result& result, const TextStyle& style) {
 
 std::string questions(const Result& result, const TextStyle& style) {
   std::string lines;
-  for (const std::string& question : result.questions) lines += bullet(question, style);
+  const std::vector<weighing::Advice>& advice = result.advice;
+  for (std::size_t i = 0; i < advice.size(); ++i) {
+    const bool why_later = same_reason_follows(advice, i);
+    lines += bullet(why_later ? advice[i].question : text(advice[i]), style);
+  }
   return section("Questions", lines, style);
 }
 

@@ -193,6 +193,30 @@ void add_burden(std::vector<Constant>& table) {
   add<&Rules::bad_repair>(table, "repair-not-relied-on", "repair that can't be relied on", own);
 }
 
+void add_questions(std::vector<Constant>& table) {
+  table.insert(
+      table.end(),
+      {
+          {"ask.readings", "readings", "fewer on the main structure are asked about", 0, 100,
+           practice, "10 to 14 stations a side are usual", at<&Rules::ask_readings>},
+          {"ask.repeats", "readings", "as many the same at one place are asked about", 2, 100,
+           memory, "repeated readings on old sheet differ in hundredths", at<&Rules::ask_repeats>},
+          {"ask.far", "mm", "a place further outside its zone is asked about", 0, 2000, memory,
+           "a slip of the tape, or a panel of another car", at<&Rules::ask_far_mm>},
+          {"ask.fresh", "years", "wax and underseal younger than this are asked about", 0, 10,
+           memory, "wax is renewed every second winter", at<&Rules::ask_fresh_years>},
+          {"ask.film-zones", "zones", "with film read on fewer, none is unlike the rest", 2, 50,
+           memory, "a car's own paint is known from several panels", at<&Rules::ask_film_zones>},
+          {"ask.film-unlike", "", "times thicker or thinner than the car's film is asked about", 1,
+           10, practice, "the film that jumps from panel to panel tells of repaint",
+           at<&Rules::ask_film_unlike>},
+          {"ask.film-patch", "", "times a zone's own film at one place is asked about", 1, 20,
+           practice, "filler hides in a small part of a panel", at<&Rules::ask_film_patch>},
+          {"ask.gap", "mm", "change of a gap between wheels and lift that is asked about", 0, 20,
+           practice, "a few mm of change tell of a weak middle", at<&Rules::ask_gap_mm>},
+      });
+}
+
 }  // namespace
 
 std::string_view word(Standing standing) {
@@ -214,6 +238,7 @@ const std::vector<Constant>& constants() {
     add_looks(all);
     add_limits(all);
     add_burden(all);
+    add_questions(all);
     return all;
   }();
   return table;

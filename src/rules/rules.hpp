@@ -95,6 +95,16 @@ struct Rules {
   double film_repainted_um = 500;
   double film_heavy_um = 1000;
 
+  // Questions: what is asked about, and when. They change no figure.
+  double ask_readings = 5;
+  double ask_repeats = 4;
+  double ask_far_mm = 100;
+  double ask_fresh_years = 1;
+  double ask_film_zones = 4;
+  double ask_film_unlike = 2;
+  double ask_film_patch = 3;
+  double ask_gap_mm = 2;
+
   const Envelope& of(survey::Rust rust) const { return envelope[static_cast<std::size_t>(rust)]; }
 };
 

@@ -84,9 +84,11 @@ MetalGauge read_gauges(Page& page, const Node& node) {
     MapReader map(*metal, page.problems, "the metal gauge");
     if (const Node* uncertainty = map.optional("uncertainty"))
       gauge.uncertainty_mm = length_mm(page, *uncertainty, uncertainty_range);
-    if (const Node* coating = map.optional("coating"))
+    if (const Node* coating = map.optional("coating")) {
       gauge.coating = word_of<Coating>(page, *coating, "the coating under the gauge")
                           .value_or(Coating::removed);
+      gauge.coating_assumed = false;
+    }
     map.finish();
   }
   gauges.finish();

@@ -48,6 +48,7 @@ struct Kept {
 struct MetalGauge {
   std::optional<double> uncertainty_mm;  // standard uncertainty, k = 1
   Coating coating = Coating::removed;
+  bool coating_assumed = true;  // `coating` was left out
   bool operator==(const MetalGauge&) const = default;
 };
 

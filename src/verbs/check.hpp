@@ -1,4 +1,5 @@
-// `tinworm check`: the mistakes of surveys with their places, then questions.
+// `tinworm check`: the mistakes of surveys with their places, then the questions of a careful
+// surveyor, each with why it matters.
 #pragma once
 
 #include "verbs/exit_status.hpp"

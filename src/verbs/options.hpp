@@ -45,6 +45,7 @@ struct StartOptions {
 
 struct CheckOptions {
   std::vector<std::string> files;
+  std::string before;   // an earlier survey of the one to check; may be empty
   bool strict = false;  // advice counts as an error
   Destination to;
   CommonOptions common;

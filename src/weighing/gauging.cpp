@@ -1,7 +1,5 @@
 #include "weighing/gauging.hpp"
 
-#include <fmt/format.h>
-
 #include "metal/echo.hpp"
 
 namespace tinworm::weighing {
@@ -9,18 +7,10 @@ namespace {
 
 using Sets = std::vector<std::vector<double>>;
 
-void gather(const std::string& where, const survey::Zone& zone, const metal::Prior& prior,
-            Sets& sets, std::vector<std::string>& questions) {
-  const auto take = [&](const std::string& what, const std::vector<double>& readings) {
-    if (readings.empty()) return;
-    sets.push_back(readings);
-    if (metal::too_wide(readings, prior))
-      questions.push_back(
-          fmt::format("{}, {}: readings differ by {:.2f} mm; is it one sheet, and was it clean?",
-                      where, what, metal::spread(readings)));
-  };
-  take("reference", zone.reference_mm);
-  for (const survey::Spot& spot : zone.found) take(spot.name, spot.metal_mm);
+void gather(const survey::Zone& zone, Sets& sets) {
+  if (!zone.reference_mm.empty()) sets.push_back(zone.reference_mm);
+  for (const survey::Spot& spot : zone.found)
+    if (!spot.metal_mm.empty()) sets.push_back(spot.metal_mm);
 }
 
 // What the sheet of a zone is before anything is measured: the survey's word, else the plan's.
@@ -47,7 +37,7 @@ Gauging gauging(const survey::Survey& survey, const rules::Rules& rules) {
   result.gauge_standard_mm = survey.gauge.uncertainty_mm.value_or(rules.gauge_uncertainty_mm);
   Sets sets;
   for (const ZoneFacts& zone : zone_facts(survey))
-    if (zone.entry) gather(title(zone), *zone.entry, result.prior, sets, result.questions);
+    if (zone.entry) gather(*zone.entry, sets);
   result.pooled = metal::pooled(sets, result.prior);
   return result;
 }

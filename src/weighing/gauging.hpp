@@ -32,7 +32,6 @@ struct Gauging {
   metal::Repeatability pooled;  // over every set of readings and references of the survey
   double gauge_standard_mm = 0;
   bool gauge_assumed = false;
-  std::vector<std::string> questions;  // sets that differ by more than the limit
 };
 
 Gauging gauging(const survey::Survey& survey, const rules::Rules& rules);

@@ -92,8 +92,6 @@ Span measured_span(const survey::Spot& spot, const ZoneBaseline& baseline,
   cut_by_hand(spot, rules, span);
   if (span.value < before)
     judgement.metal.remarks.push_back("the hand says worse than the gauge; the hand counts");
-  if (spot.tap == Tap::dull && span.value >= rules.repair_limit)
-    judgement.questions.push_back("sounds dull, yet measures well: filler, a second skin, or wax?");
   return span;
 }
 
@@ -114,10 +112,7 @@ bool read_gauge(const survey::Spot& spot, const ZoneBaseline& baseline, const Co
   metal.mean_mm = std::max(0.0, metal::mean(spot.metal_mm) - coating.subtract_mm);
   metal.least_mm = std::max(0.0, metal::least(spot.metal_mm) - coating.subtract_mm);
   metal.readings = static_cast<int>(spot.metal_mm.size());
-  if (baseline.from == BaselineFrom::none) {
-    judgement.questions.push_back("readings without a reference or a sheet to hold them against");
-    return false;
-  }
+  if (baseline.from == BaselineFrom::none) return false;
   metal.baseline_mm = baseline.metal.sheet_mm;
   const std::vector<double> kept =
       of_one_sheet(spot.metal_mm, coating.subtract_mm, baseline.metal.sheet_mm, rules.too_thick);

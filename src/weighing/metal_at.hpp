@@ -18,7 +18,6 @@ struct Judgement {
   bool by_measure_or_hand =
       false;               // a reading used, a pit, a hole, a crack, or metal that gave way
   bool too_thick = false;  // readings over one sheet
-  std::vector<std::string> questions;
 };
 
 // `area_mm2`: of the rusted place, for the greatest pit over it; none where it has no size.

@@ -12,6 +12,7 @@
 #include "metal/uncertainty.hpp"
 #include "rules/rules.hpp"
 #include "survey/survey.hpp"
+#include "weighing/advice.hpp"
 
 namespace tinworm::weighing {
 
@@ -186,7 +187,7 @@ struct Result {
   std::vector<BoxResult> boxes;
   std::vector<OpenUp> open_up;
   std::vector<NotSeen> not_seen;
-  std::vector<std::string> questions;
+  std::vector<Advice> advice;  // what could change the verdict first
   std::string caution;
 
   const Zone* zone(int number) const;

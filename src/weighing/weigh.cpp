@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "weighing/advice.hpp"
 #include "weighing/burden.hpp"
 #include "weighing/gauging.hpp"
 #include "weighing/verdict.hpp"
@@ -45,10 +46,8 @@ Result weigh(const survey::Survey& survey, const rules::Rules& rules) {
   result.caution = standing_caution;
   const std::vector<ZoneFacts> facts = zone_facts(survey);
   const Gauging gauge = gauging(survey, rules);
-  result.questions = gauge.questions;
   const Context context{survey, rules, gauge};
-  for (const ZoneFacts& zone : facts)
-    result.zones.push_back(weigh_zone(zone, context, result.questions));
+  for (const ZoneFacts& zone : facts) result.zones.push_back(weigh_zone(zone, context));
   for (std::size_t i = 0; i < facts.size(); ++i)
     if (facts[i].fitted() && !facts[i].is_seen())
       result.not_seen.push_back({facts[i].number, why_not_seen(facts[i].seen)});
@@ -66,6 +65,7 @@ Result weigh(const survey::Survey& survey, const rules::Rules& rules) {
     result.boxes.push_back(weigh_box(box, result.zones, facts, rules));
   rank(result.zones);
   judge(result, facts, rules);
+  result.advice = advice(result, rules);
   return result;
 }
 

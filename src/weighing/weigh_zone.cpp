@@ -59,8 +59,7 @@ bool lost_unseen(const MetalLeft& metal, const rules::Rules& rules) {
 }
 
 Spot weigh_spot(const survey::Spot& found, int index, const ZoneFacts& zone,
-                const ZoneBaseline& baseline, const Context& context,
-                std::vector<std::string>& questions) {
+                const ZoneBaseline& baseline, const Context& context) {
   Spot spot;
   spot.zone = zone.number;
   spot.own = zone.own;
@@ -77,8 +76,6 @@ Spot weigh_spot(const survey::Spot& found, int index, const ZoneFacts& zone,
   spot.evidence = judged.evidence;
   spot.by_measure_or_hand = judged.by_measure_or_hand;
   spot.too_thick = judged.too_thick;
-  for (const std::string& each : judged.questions)
-    questions.push_back(fmt::format("{}, {}: {}", title(zone), found.name, each));
   spot.found = has_sign_of_rust(found) || lost_unseen(spot.metal, context.rules);
   place(spot, zone, context);
   set_steps(spot, spot.found, least_step(found, spot.metal, is_near(spot), context.rules),
@@ -186,13 +183,11 @@ void weigh_film(Zone& zone, const survey::Zone& entry, const rules::Rules& rules
                    std::string(metal::word(metal::film_word(greatest_um, limits)))};
 }
 
-void weigh_entry(Zone& zone, const ZoneFacts& facts, const Context& context,
-                 std::vector<std::string>& questions) {
+void weigh_entry(Zone& zone, const ZoneFacts& facts, const Context& context) {
   const survey::Zone& entry = *facts.entry;
   const ZoneBaseline base = baseline(facts, context.survey, context.gauging, context.rules);
   for (std::size_t i = 0; i < entry.found.size(); ++i)
-    zone.spots.push_back(
-        weigh_spot(entry.found[i], static_cast<int>(i), facts, base, context, questions));
+    zone.spots.push_back(weigh_spot(entry.found[i], static_cast<int>(i), facts, base, context));
   for (std::size_t i = 0; i < entry.repairs.size(); ++i) {
     Repair judged = judge(entry.repairs[i], facts.role);
     judged.zone = facts.number;
@@ -207,8 +202,7 @@ void weigh_entry(Zone& zone, const ZoneFacts& facts, const Context& context,
 
 }  // namespace
 
-Zone weigh_zone(const ZoneFacts& facts, const Context& context,
-                std::vector<std::string>& questions) {
+Zone weigh_zone(const ZoneFacts& facts, const Context& context) {
   Zone zone;
   zone.number = facts.number;
   zone.own = facts.own;
@@ -224,7 +218,7 @@ Zone weigh_zone(const ZoneFacts& facts, const Context& context,
     zone.near = mount ? mount->what : "";
     zone.on_mount = mount_on(*facts.plan, *context.survey.body) != nullptr;
   }
-  if (facts.entry) weigh_entry(zone, facts, context, questions);
+  if (facts.entry) weigh_entry(zone, facts, context);
   sum_up(zone, facts, context.rules);
   if (facts.plan && facts.is_seen()) {
     zone.rusted_share = rusted_share(zone.spots, *facts.plan, context.rules);

@@ -18,9 +18,7 @@ struct Context {
   const Gauging& gauging;
 };
 
-// Everything of the zone but its share of the burden and the ranks of its spots. Questions that
-// its readings raise are added to `questions`.
-Zone weigh_zone(const ZoneFacts& facts, const Context& context,
-                std::vector<std::string>& questions);
+// Everything of the zone but its share of the burden and the ranks of its spots.
+Zone weigh_zone(const ZoneFacts& facts, const Context& context);
 
 }  // namespace tinworm::weighing

@@ -125,7 +125,13 @@ inline weighing::Result weighed_car() {
   result.open_up = {
       {71, "", "mount-not-seen", "the strut stands on it", weighing::Verdict::do_not_drive}};
   result.not_seen = {{71, "carpet glued down"}};
-  result.questions = {"51 outer sill, left: coat of 900 um; is there filler?"};
+  result.advice = {{51,
+                    "",
+                    "",
+                    {7, 3},
+                    "thick-patch",
+                    "51 outer sill, left: coat of 900 um; is there filler?",
+                    "Filler hides rust."}};
   result.caution = "An aid to judgement. What wasn't seen is not known.";
   return result;
 }

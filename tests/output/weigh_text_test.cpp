@@ -54,7 +54,7 @@ Not seen, so not known
   - 71 front floor, left: carpet glued down
 
 Questions
-  - 51 outer sill, left: coat of 900 um; is there filler?
+  - 51 outer sill, left: coat of 900 um; is there filler? Filler hides rust.
 
 Also
   - tyres 0301: sidewalls uncracked

@@ -1,0 +1,58 @@
+#include "survey/free_words.hpp"
+
+#include <algorithm>
+
+#include "yaml/problem.hpp"
+
+namespace tinworm::survey {
+namespace {
+
+bool is_digit(char c) {
+  return c >= '0' && c <= '9';
+}
+
+// Bytes over ASCII belong to letters of other languages.
+bool is_of_word(char c) {
+  const bool letter = (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z');
+  return letter || is_digit(c) || static_cast<unsigned char>(c) >= 0x80;
+}
+
+bool tells_places_apart(const std::string& word) {
+  static const std::vector<std::string> directions = {"left",  "right", "front",  "rear",  "upper",
+                                                      "lower", "top",   "bottom", "inner", "outer"};
+  return std::ranges::any_of(word, is_digit) ||
+         std::ranges::find(directions, word) != directions.end();
+}
+
+// Whether two names mean two places: each has a word that tells places apart, and not the same.
+bool mean_two_places(const std::string& a, const std::string& b) {
+  std::vector<std::string> of_a = words_in(a), of_b = words_in(b);
+  const auto other = [](const std::string& word) { return !tells_places_apart(word); };
+  std::erase_if(of_a, other);
+  std::erase_if(of_b, other);
+  return !of_a.empty() && !of_b.empty() && of_a != of_b;
+}
+
+}  // namespace
+
+std::vector<std::string> words_in(std::string_view text) {
+  std::vector<std::string> words;
+  bool inside = false;
+  for (const char c : text) {
+    if (is_of_word(c)) {
+      if (!inside) words.emplace_back();
+      words.back() += c >= 'A' && c <= 'Z' ? static_cast<char>(c + ('a' - 'A')) : c;
+    }
+    inside = is_of_word(c);
+  }
+  return words;
+}
+
+std::string meant_name(const std::string& name, const std::vector<std::string>& names) {
+  if (std::ranges::find(names, name) != names.end()) return "";
+  std::vector<std::string> candidates = names;
+  std::erase_if(candidates, [&](const std::string& each) { return mean_two_places(name, each); });
+  return yaml::nearest_word(name, candidates);
+}
+
+}  // namespace tinworm::survey
