@@ -38,6 +38,12 @@ struct WeighOptions {
   CommonOptions common;
 };
 
+enum class Described { survey, body, rules };
+
+struct SchemaOptions {
+  Described of = Described::survey;  // the kind of file
+};
+
 enum class Sheet { structure, skin, frame };
 enum class Paper { a4, a3, letter };
 
