@@ -8,9 +8,6 @@
 namespace tinworm::body {
 namespace {
 
-constexpr std::size_t most_boxes = 100;
-constexpr std::size_t most_points = 60;  // of one box
-
 std::vector<std::string> point_names(const Box& box) {
   std::vector<std::string> names;
   for (const auto& [name, point] : box.points) names.push_back(name);
@@ -21,10 +18,10 @@ void read_points(Context& context, const yaml::Node* node, Box& box) {
   if (!node) return;
   const auto what = fmt::format("the points of the box {}", box.name);
   const yaml::MapReader map(*node, context.problems, what);
-  if (node->entries.size() > most_points)
+  if (node->entries.size() > most_points_of_box)
     return context.refuse({node->place, fmt::format("{} are too many", what),
                            fmt::format("{}", node->entries.size()),
-                           fmt::format("at most {}", most_points), ""});
+                           fmt::format("at most {}", most_points_of_box), ""});
   for (const yaml::Entry& entry : node->entries) {
     if (entry.key.find(' ') != std::string::npos)
       context.refuse({entry.key_place, "a point's name holds a space", entry.key, "",

@@ -9,12 +9,6 @@
 namespace tinworm::body {
 namespace {
 
-constexpr double farthest_mm = 10'000;  // from the front axle; no car reaches so far
-constexpr Range sheet_range_mm{0.3, 10};
-constexpr std::size_t most_points_of_path = 5'000;
-constexpr std::size_t most_points = 200'000;  // of a plan
-constexpr double largest_area_m2 = 20;
-
 void refuse_quantity(Context& context, const yaml::Node& node, std::string_view what,
                      const quantity::Refusal& refusal) {
   const auto offset = static_cast<std::size_t>(refusal.offset);
@@ -51,7 +45,7 @@ std::optional<Shape> within_points(Context& context, const yaml::Node& node, std
                                    Shape shape) {
   const std::size_t count = point_count(shape.outline);
   context.points_drawn += count;
-  if (count <= most_points_of_path && context.points_drawn <= most_points) return shape;
+  if (count <= most_points_of_path && context.points_drawn <= most_points_of_plan) return shape;
   const bool one = count > most_points_of_path;
   context.refuse(
       {node.place,
@@ -60,7 +54,7 @@ std::optional<Shape> within_points(Context& context, const yaml::Node& node, std
                          context.points_drawn),
        "",
        fmt::format("at most {}; a Bézier makes 32, an arc one for 5 degrees",
-                   one ? most_points_of_path : most_points),
+                   one ? most_points_of_path : most_points_of_plan),
        "draw it with fewer curves"});
   return {};
 }

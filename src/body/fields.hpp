@@ -14,6 +14,7 @@
 #include <fmt/format.h>
 #include <tl/expected.hpp>
 
+#include "body/limits.hpp"
 #include "body/plan.hpp"
 #include "body/words.hpp"
 #include "quantity/refusal.hpp"
@@ -36,10 +37,6 @@ struct Context {
 
   void refuse(yaml::Problem problem) { problems.push_back(std::move(problem)); }
   yaml::Place inside(const yaml::Node& scalar, std::size_t offset) const;
-};
-
-struct Range {
-  double low = 0, high = 0;
 };
 
 std::string text(Context& context, const yaml::Node* node, std::string_view what);

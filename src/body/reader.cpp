@@ -11,9 +11,6 @@
 namespace tinworm::body {
 namespace {
 
-constexpr int format_version = 1;
-constexpr Range size_mm{300, 10'000};
-
 std::string read_name(Context& context, const yaml::Node* node) {
   const std::string name = text(context, node, "the body's name");
   const auto fits = [](char c) {
@@ -29,10 +26,10 @@ Size read_size(Context& context, const yaml::Node* node) {
   if (!node) return {};
   yaml::MapReader map(*node, context.problems, "the size");
   Size size;
-  size.length_mm = length_mm(context, map.required("length"), "the length", size_mm);
-  size.width_mm = length_mm(context, map.required("width"), "the width", size_mm);
-  size.height_mm = length_mm(context, map.required("height"), "the height", size_mm);
-  size.wheelbase_mm = length_mm(context, map.required("wheelbase"), "the wheelbase", size_mm);
+  size.length_mm = length_mm(context, map.required("length"), "the length", size_range_mm);
+  size.width_mm = length_mm(context, map.required("width"), "the width", size_range_mm);
+  size.height_mm = length_mm(context, map.required("height"), "the height", size_range_mm);
+  size.wheelbase_mm = length_mm(context, map.required("wheelbase"), "the wheelbase", size_range_mm);
   map.finish();
   if (size.length_mm > 0 && size.wheelbase_mm >= size.length_mm)
     context.refuse({node->place, "the wheelbase is not shorter than the car",
@@ -69,8 +66,8 @@ Plan read(Context& context, const yaml::Node& root) {
   whole_number(context, map.required("plan"), "the version of the file format (plan)",
                format_version, format_version);
   plan.name = read_name(context, map.required("body"));
-  plan.version =
-      whole_number(context, map.required("version"), "the version of the body plan", 1, 9999);
+  plan.version = whole_number(context, map.required("version"), "the version of the body plan", 1,
+                              highest_version);
   plan.title = text(context, map.required("title"), "the title");
   plan.construction =
       one_of(context, map.required("construction"), "the construction", construction_words())

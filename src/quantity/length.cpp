@@ -8,6 +8,7 @@
 #include <fmt/format.h>
 
 #include "quantity/figure.hpp"
+#include "quantity/unit_words.hpp"
 
 namespace tinworm::quantity {
 namespace {
@@ -56,6 +57,12 @@ constexpr Kind length{"a length", "of length", lengths, length_units};
 constexpr Kind film{"a coating", "of length", films, length_units};
 constexpr Kind area{"an area", "of area", areas, "m2, cm2, ft2"};
 constexpr Kind distance{"a distance", "of distance", distances, "km, mi"};
+
+std::vector<std::string_view> words_of(const Kind& kind) {
+  std::vector<std::string_view> words;
+  for (const Unit& unit : kind.units) words.push_back(unit.word);
+  return words;
+}
 
 std::optional<double> factor_of(std::string_view word, const Kind& kind) {
   for (const Unit& unit : kind.units)
@@ -157,6 +164,16 @@ std::size_t by_sign(std::string_view text) {
 }
 
 }  // namespace
+
+std::vector<std::string_view> length_unit_words() {
+  return words_of(length);
+}
+std::vector<std::string_view> area_unit_words() {
+  return words_of(area);
+}
+std::vector<std::string_view> distance_unit_words() {
+  return words_of(distance);
+}
 
 tl::expected<double, Refusal> parse_number(std::string_view text) {
   const auto figure = leading_figure(text, text);

@@ -18,8 +18,8 @@ bool is_number(std::string_view text) {
 bool is_jpeg(std::string_view path) {
   const std::size_t dot = path.rfind('.');
   if (dot == std::string_view::npos || dot == 0) return false;
-  const std::string_view ending = path.substr(dot);
-  return ending == ".jpg" || ending == ".jpeg" || ending == ".JPG" || ending == ".JPEG";
+  return std::find(jpeg_endings.begin(), jpeg_endings.end(), path.substr(dot)) !=
+         jpeg_endings.end();
 }
 
 bool goes_up(std::string_view path) {

@@ -1,11 +1,15 @@
 // Photos by number, through the survey's pattern, or by path; always inside the survey's folder.
 #pragma once
 
+#include <array>
+#include <string_view>
 #include <vector>
 
 #include "survey/page.hpp"
 
 namespace tinworm::survey {
+
+constexpr std::array<std::string_view, 4> jpeg_endings{".jpg", ".jpeg", ".JPG", ".JPEG"};
 
 // `photos: {folder: photos, name: "IMG_{}.jpg"}`
 PhotoFolder read_photo_folder(Page& page, const yaml::Node& node);

@@ -327,6 +327,28 @@ Command parse_map(const Arguments& arguments) {
   return options;
 }
 
+Command parse_schema(const Arguments& arguments) {
+  SchemaOptions options;
+  VerbLine line(
+      "schema",
+      "Prints the JSON Schema (draft 2020-12) of a kind of file, so that an editor completes "
+      "words and marks mistakes while one writes.",
+      "survey|body|rules");
+  line.example("tinworm schema survey > survey.schema.json",
+               "then, as the first line of a survey beside it: # yaml-language-server: "
+               "$schema=survey.schema.json");
+  const Arguments words = line.parse(arguments);
+  if (line.help_wanted()) return Shown{line.help()};
+  if (words.size() != 1) {
+    throw CommandError("schema", fmt::format("takes one kind of file, not {}", words.size()),
+                       "tinworm schema survey, body or rules");
+  }
+  options.of = choice<Described>(
+      "schema", "schema", words.front(),
+      {{"survey", Described::survey}, {"body", Described::body}, {"rules", Described::rules}});
+  return options;
+}
+
 struct Verb {
   std::string name, does;
   Command (*parse)(const Arguments&);
@@ -339,6 +361,7 @@ const std::vector<Verb>& verbs() {
       {"check", "mistakes in a survey, and questions", parse_check},
       {"weigh", "what a survey comes to, with reasons", parse_weigh},
       {"map", "the diagram, as PDF, SVG or PNG", parse_map},
+      {"schema", "what an editor needs to help with a file", parse_schema},
   };
   return all;
 }

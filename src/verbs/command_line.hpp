@@ -13,8 +13,8 @@ struct Shown {  // --help, --version: printed, and that is all
   std::string text;
 };
 
-using Command =
-    std::variant<Shown, BodiesOptions, StartOptions, CheckOptions, WeighOptions, MapOptions>;
+using Command = std::variant<Shown, BodiesOptions, StartOptions, CheckOptions, WeighOptions,
+                             MapOptions, SchemaOptions>;
 
 // `arguments` without the program's name. Throws CommandError. Looks at the disk only to tell
 // folders from files.

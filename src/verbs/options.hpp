@@ -59,6 +59,12 @@ struct WeighOptions {
   CommonOptions common;
 };
 
+enum class Described { survey, body, rules };
+
+struct SchemaOptions {
+  Described of = Described::survey;  // the kind of file
+};
+
 struct MapOptions {
   std::vector<std::string> files;
   Destination to;

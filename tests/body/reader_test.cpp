@@ -191,8 +191,9 @@ TEST(Reader, GivesNoPlanWithAProblem) {
 }
 
 TEST(BadFiles, OfBodyPlansAreRefusedInThePinnedWords) {
-  expect_bad_files("shape-body", 20,
-                   [](std::string_view source) { return read_plan(source).problems; });
+  const auto problems = [](std::string_view source) { return read_plan(source).problems; };
+  expect_bad_files("shape-body", 50, problems);
+  expect_bad_files("meaning-body", 10, problems);
 }
 
 }  // namespace

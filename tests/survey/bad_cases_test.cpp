@@ -13,7 +13,7 @@ yaml::Problems problems_of(std::string_view source) {
 }
 
 TEST(BadFiles, OfShapeAreRefusedInThePinnedWords) {
-  expect_bad_files("shape", 40, problems_of);
+  expect_bad_files("shape", 190, problems_of);
 }
 
 TEST(BadFiles, OfMeaningAreRefusedInThePinnedWords) {

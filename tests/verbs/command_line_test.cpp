@@ -12,9 +12,11 @@ TEST(CommandLine, SaysWhatIsWrongAndWhatWasMeant) {
   } const cases[] = {
       {"wiegh good.yaml", "tinworm: there is no verb \"wiegh\"\nDid you mean weigh?\n"},
       {"bake good.yaml",
-       "tinworm: there is no verb \"bake\"\nThe verbs are bodies, start, check, weigh, map.\n"},
+       "tinworm: there is no verb \"bake\"\nThe verbs are bodies, start, check, weigh, map, "
+       "schema.\n"},
       {"--quiet weigh good.yaml",
-       "tinworm: the verb comes before --quiet\nThe verbs are bodies, start, check, weigh, map.\n"},
+       "tinworm: the verb comes before --quiet\nThe verbs are bodies, start, check, weigh, map, "
+       "schema.\n"},
       {"weigh", "tinworm weigh: the survey to read is missing\ntinworm weigh SURVEY.yaml\n"},
       {"weigh good.yaml --formt json",
        "tinworm weigh: there is no option --formt\nDid you mean --format?\n"},
@@ -69,6 +71,10 @@ TEST(CommandLine, SaysWhatIsWrongAndWhatWasMeant) {
       {"map good.yaml bad.yaml --as pdf -o -",
        "tinworm map: several pictures can't all go to standard output\n"
        "Name a folder: -o pictures/\n"},
+      {"schema",
+       "tinworm schema: takes one kind of file, not 0\ntinworm schema survey, body or rules\n"},
+      {"schema surve",
+       "tinworm schema: schema takes survey, body or rules, not \"surve\"\nDid you mean survey?\n"},
       {"bodies one two", "tinworm bodies: takes one body, not 2\n"},
       {"bodies -o key.pdf",
        "tinworm bodies: a key is drawn of one body, and none is named\ntinworm bodies lists "
@@ -104,7 +110,7 @@ TEST(CommandLine, ShowsTheVerbsWhereNoneIsGiven) {
 
 TEST(CommandLine, HelpsWithAnExampleForEveryVerb) {
   const Workshop workshop;
-  for (const std::string verb : {"bodies", "start", "check", "weigh", "map"}) {
+  for (const std::string verb : {"bodies", "start", "check", "weigh", "map", "schema"}) {
     const Ended help = workshop.run(verb + " --help");
     EXPECT_EQ(help.status, 0) << verb;
     EXPECT_EQ(help.messages, "") << verb;

@@ -274,6 +274,18 @@ TEST(Map, DrawsEachKind) {
       << "the same bytes every time";
 }
 
+TEST(Schema, PrintsThatOfEachKindOfFile) {
+  const Workshop workshop;
+  for (const std::string kind : {"survey", "body", "rules"}) {
+    const Ended ended = workshop.run("schema " + kind);
+    EXPECT_EQ(ended.status, 0) << kind;
+    EXPECT_EQ(ended.messages, "") << kind;
+    const auto json = nlohmann::json::parse(ended.results);
+    EXPECT_EQ(json["$schema"], "https://json-schema.org/draft/2020-12/schema") << kind;
+    EXPECT_EQ(json["$id"], "urn:tinworm:" + kind + ":1");
+  }
+}
+
 TEST(Map, SaysWhereABodyLacksASheet) {
   const Ended ended = Workshop().run("map good.yaml --panels panels -o out.svg --page frame");
   EXPECT_EQ(ended.status, 2);

@@ -1,0 +1,16 @@
+// What was found in a zone and what was mended, each on one line or written long.
+#pragma once
+
+#include "schema/part.hpp"
+
+namespace tinworm::schema {
+
+// `- rear end: pitting, firm, 180x60, metal .81 .78`, or a map that starts with `spot`.
+Json finding();
+
+// `- let-in, seam-weld, 300x120, 2021-05, cut-out, sound`, or a map with `kind`.
+Json repair();
+
+Json photos();  // `14 15`, a path, or a list of them
+
+}  // namespace tinworm::schema
