@@ -109,7 +109,7 @@ void draw_stations(Drafting& drafting) {
 }
 
 std::vector<LegendEntry> signs(const Drafting& drafting) {
-  std::vector<LegendEntry> entries = legend_of(drafting.used);
+  std::vector<LegendEntry> entries = legend_of(drafting.used, rules::Rules{});
   std::erase_if(entries, [](const LegendEntry& entry) { return entry.words == "sound"; });
   const At middle{swatch_width_mm / 2, swatch_height_mm / 2};
   entries.push_back(
