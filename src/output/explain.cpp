@@ -155,7 +155,8 @@ std::string burden_text(const char* name, const weighing::Burden& burden, const 
 
 std::string explain_zone(const weighing::Result& result, const weighing::Zone& zone,
                          const TextStyle& style) {
-  std::string text = heading(zone_title(zone), style) + "\n" + zone_facts(zone, style);
+  std::string text = heading(zone_title(zone), style) + "\n" + rules_block(result, style) +
+                     zone_facts(zone, style);
   for (const weighing::Spot& spot : zone.spots) text += spot_text(spot, style);
   std::string reasons;
   for (const weighing::Reason& reason : result.reasons) {

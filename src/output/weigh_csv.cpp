@@ -4,6 +4,7 @@
 
 #include "output/csv.hpp"
 #include "output/figures.hpp"
+#include "weighing/words.hpp"
 
 namespace tinworm::output {
 namespace {
@@ -127,9 +128,11 @@ Record spot_row(const Record& zone, const weighing::Spot& spot) {
   return row;
 }
 
-std::string record(const std::vector<std::string>& survey, const Record& row) {
+std::string record(const std::vector<std::string>& survey, const Record& row,
+                   const std::string& rules) {
   std::vector<std::string> values = survey;
   for (const Field& field : fields) values.push_back(row.*field.value);
+  values.push_back(rules);
   return csv_record(values);
 }
 
@@ -138,6 +141,7 @@ std::string record(const std::vector<std::string>& survey, const Record& row) {
 std::string weigh_csv_header() {
   std::vector<std::string> titles = {"file", "date", "verdict", "could_be", "open_up_first"};
   for (const Field& field : fields) titles.emplace_back(field.title);
+  titles.emplace_back("rules");
   return csv_record(titles);
 }
 
@@ -145,13 +149,17 @@ std::string weigh_csv_rows(const weighing::Result& result) {
   const std::vector<std::string> survey = {
       result.file, result.survey.visit.date.text(), std::string(word(result.verdict)),
       std::string(word(result.could_be)), result.open_up_first ? "true" : "false"};
-  std::string rows = record(survey, burden_row("structure", result.structure)) +
-                     record(survey, burden_row("skin", result.skin)) +
-                     record(survey, burden_row("shell", result.shell));
+  const std::string changed = weighing::rules_text(result);
+  const std::string rules = changed.empty() ? "default" : changed;
+  std::string rows = record(survey, burden_row("structure", result.structure), rules) +
+                     record(survey, burden_row("skin", result.skin), rules) +
+                     record(survey, burden_row("shell", result.shell), rules);
   for (const weighing::Zone& zone : result.zones) {
     const Record row = zone_row(zone);
-    rows += record(survey, row);
-    for (const weighing::Spot& spot : zone.spots) rows += record(survey, spot_row(row, spot));
+    rows += record(survey, row, rules);
+    for (const weighing::Spot& spot : zone.spots) {
+      rows += record(survey, spot_row(row, spot), rules);
+    }
   }
   return rows;
 }

@@ -218,6 +218,7 @@ nlohmann::ordered_json weigh_json(const weighing::Result& result) {
                        {"sha256", result.sha256}};
   json["body"] = {{"name", result.body->name}, {"version", result.body->version}};
   json["rules"] = result.rules;
+  if (!result.rules_name.empty()) json["rules_name"] = result.rules_name;
   if (!result.rules_changed.empty()) json["rules_changed"] = result.rules_changed;
   json["date"] = result.survey.visit.date.text();
   json["car"] = {

@@ -8,6 +8,7 @@
 #include "output/display_width.hpp"
 #include "output/figures.hpp"
 #include "output/zone_text.hpp"
+#include "weighing/words.hpp"
 
 namespace tinworm::output {
 namespace {
@@ -35,9 +36,10 @@ std::string opening(const Result& result, const TextStyle& style) {
       fmt::format("{}; surveyed {}", car_text(result.survey.car), result.survey.visit.date.text());
   const std::string origin = fmt::format(
       "{}, body plan {} {}, {}, fingerprint {}", result.file, result.body->name,
-      result.body->version, result.rules == "default" ? "default rules" : "rules " + result.rules,
+      result.body->version, result.rules_changed.empty() ? "default rules" : "changed rules",
       result.sha256.substr(0, 12));
-  return text + indented(car, style.width, "", "") + indented(origin, style.width, "", "");
+  return text + indented(car, style.width, "", "") + indented(origin, style.width, "", "") +
+         rules_block(result, style);
 }
 
 std::string reasons(const Result& result, const TextStyle& style) {
@@ -224,6 +226,14 @@ std::string questions(const Result& result, const TextStyle& style) {
 }
 
 }  // namespace
+
+std::string rules_block(const Result& result, const TextStyle& style) {
+  const std::string text = weighing::rules_text(result);
+  if (text.empty()) return "";
+  const std::string changed = "Rules changed";
+  std::string block = indented(text, style.width, "", "  ");
+  return block.replace(0, changed.size(), heading(changed, style));
+}
 
 std::string weigh_text(const Result& result, const TextStyle& style) {
   return opening(result, style) + reasons(result, style) + burdens(result, style) +

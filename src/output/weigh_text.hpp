@@ -19,6 +19,9 @@ struct TextStyle {
 
 std::string weigh_text(const weighing::Result& result, const TextStyle& style = {});
 
+// Which rules were changed and from what, on lines of their own; empty where none was.
+std::string rules_block(const weighing::Result& result, const TextStyle& style);
+
 // Many surveys: one line each.
 std::vector<Column> weigh_line_columns();
 Row weigh_line(const weighing::Result& result);

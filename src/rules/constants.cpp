@@ -101,7 +101,8 @@ void add_readings(std::vector<Constant>& table) {
 }
 
 void add_looks(std::vector<Constant>& table) {
-  add_words(table, std::make_index_sequence<12>());
+  // Without the last word, hole: no rule gives metal to a hole.
+  add_words(table, std::make_index_sequence<static_cast<std::size_t>(survey::Rust::hole)>());
   table.push_back({"firm.least", "of the sheet", "metal that is firm under the thumb", 0, 1, memory,
                    by_hand, at<&Rules::firm_least>});
   add<&Rules::gives>(table, "gives", "metal that gives or crunches", by_hand);
@@ -229,15 +230,50 @@ double value(const Rules& rules, const Constant& constant) {
   return constant.of(copy);
 }
 
+Written written(const Constant& constant) {
+  if (constant.unit == "mm") return Written::length;
+  if (constant.unit == "um") return Written::film;
+  return constant.unit.empty() ? Written::number : Written::share;
+}
+
+std::string value_text(const Constant& constant, double value) {
+  if (written(constant) == Written::share)
+    return fmt::format("{:.10g} % {}", 100 * value, constant.unit);
+  return constant.unit.empty() ? fmt::format("{}", value)
+                               : fmt::format("{} {}", value, constant.unit);
+}
+
+namespace {
+
+// As value_text, but what a share is of is said once.
+std::string default_text(const Constant& constant) {
+  const double was = value(Rules{}, constant);
+  return written(constant) == Written::share ? fmt::format("{:.10g} %", 100 * was)
+                                             : value_text(constant, was);
+}
+
+// Empty where it is at its default.
+std::string change(const Rules& rules, const Constant& constant) {
+  const double now = value(rules, constant), was = value(Rules{}, constant);
+  if (now == was) return "";
+  return fmt::format("{} {} (default {})", constant.key, value_text(constant, now),
+                     default_text(constant));
+}
+
+}  // namespace
+
 std::vector<std::string> changed(const Rules& rules) {
-  const Rules standard;
   std::vector<std::string> lines;
-  for (const Constant& each : constants()) {
-    const double now = value(rules, each), was = value(standard, each);
-    if (now == was) continue;
-    const std::string unit = each.unit.empty() ? "" : " " + each.unit;
-    lines.push_back(fmt::format("{} {}{} (default {})", each.key, now, unit, was));
-  }
+  for (const Constant& each : constants())
+    if (std::string line = change(rules, each); !line.empty()) lines.push_back(std::move(line));
+  return lines;
+}
+
+std::vector<std::string> changed(const Rules& rules, std::span<const std::string_view> keys) {
+  std::vector<std::string> lines;
+  for (const std::string_view key : keys)
+    if (std::string line = change(rules, constant(key)); !line.empty())
+      lines.push_back(std::move(line));
   return lines;
 }
 

@@ -1,8 +1,9 @@
 // The one table of constants that the method works with. Each has a unit, bounds and a source, and
-// can be overridden by a rules file. See constants.cpp for the table.
+// can be set otherwise by a rules file (reader.hpp). See constants.cpp for the table.
 #pragma once
 
 #include <array>
+#include <span>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -118,7 +119,16 @@ const Constant& constant(std::string_view key);
 
 double value(const Rules& rules, const Constant& constant);
 
-// "near-radius 250 mm (default 300 mm)" for each constant that isn't at its default.
+enum class Written { length, film, share, number };  // how a value is written, by its unit
+Written written(const Constant& constant);
+
+// A value with its unit: "300 mm", "85 % of the sheet", "6".
+std::string value_text(const Constant& constant, double value);
+
+// "near-radius 250 mm (default 300 mm)" for each constant that isn't at its default, in the order
+// of the table.
 std::vector<std::string> changed(const Rules& rules);
+// The same for some keys only, each of which must exist.
+std::vector<std::string> changed(const Rules& rules, std::span<const std::string_view> keys);
 
 }  // namespace tinworm::rules

@@ -230,7 +230,7 @@ void draw_circles(Drafting& drafting) {
       };
       const At at = projection.paper({coordinate(body::first_axis(projection.view)),
                                       coordinate(body::second_axis(projection.view))});
-      const double radius = near_radius_mm * projection.scale;
+      const double radius = drafting.result.constants.near_radius_mm * projection.scale;
       items.push_back(Clipped{{polyline(placed.area.grown(3))},
                               {Shape{{circle(at, radius)}, {}, Stroke{repair_ink, 0.4, {1.6, 1.1}}},
                                Shape{{segment({at.x_mm - 0.8, at.y_mm}, {at.x_mm + 0.8, at.y_mm}),

@@ -10,6 +10,7 @@
 #include "scene/palette.hpp"
 #include "scene/setting.hpp"
 #include "scene/writer.hpp"
+#include "weighing/words.hpp"
 
 namespace tinworm::scene {
 namespace {
@@ -17,6 +18,7 @@ namespace {
 const Style verdict_style{11.5, Font::bold, black, Says::title, 1.16};
 const Style second_style{7.5, Font::regular, black, Says::title, 1.25};
 const Style entry_style{7, Font::regular, black, Says::legend, 1.18};
+const Style rules_style{7, Font::bold, black, Says::words, 1.22};
 constexpr double inset_mm = 3;
 
 Item moved(const Item& item, double dx, double dy) {
@@ -51,10 +53,34 @@ void write_verdict(Writer& writer, const weighing::Result& result) {
   writer.y += apart_mm * 0.7;
 }
 
+// All of the rules that were changed, or where they are too many the names of as many as there is
+// room for and how many more there are. True if they were shortened.
+bool write_rules(Writer& writer, const weighing::Result& result, const std::string& overflow_page) {
+  std::string text = weighing::rules_text(result);
+  if (text.empty()) return false;
+  const double most_mm = writer.area.height_mm * 0.15;
+  const auto fits = [&] { return writer.height(text, rules_style) <= most_mm; };
+  const bool shortened = !fits();
+  const std::size_t all = result.rules_changed.size();
+  for (std::size_t named = all; shortened && !fits(); --named) {
+    text = fmt::format("Rules changed, {} in all: ", all);
+    for (std::size_t i = 0; i < named; ++i) {
+      const std::string& line = result.rules_changed[i];
+      text += (i > 0 ? ", " : "") + line.substr(0, line.find(' '));
+    }
+    if (named < all) text += fmt::format("{}{} more", named > 0 ? " and " : "", all - named);
+    text += fmt::format("; the values are on page {}.", overflow_page);
+    if (named == 0) break;
+  }
+  writer.block(text, rules_style);
+  writer.y += apart_mm * 0.7;
+  return shortened;
+}
+
 // Set smaller where the column is short or narrow, down to the least size there is.
 enum class Fit { roomy, close };
 
-void write_legend(Writer& writer, const Used& used, Fit fit) {
+void write_legend(Writer& writer, const Used& used, const rules::Rules& rules, Fit fit) {
   Style style = entry_style;
   if (fit == Fit::close) style.size_pt = 6.5;
   const double between_mm = fit == Fit::close ? 0.3 : 0.75;
@@ -62,7 +88,7 @@ void write_legend(Writer& writer, const Used& used, Fit fit) {
   writer.block("Key", heading_style);
   writer.y += 0.6;
   constexpr double indent = swatch_width_mm + 2.2;
-  for (const LegendEntry& entry : legend_of(used)) {
+  for (const LegendEntry& entry : legend_of(used, rules)) {
     const double top = writer.y;
     for (const Item& item : entry.swatch) {
       writer.layer.items.push_back(moved(item, writer.area.x_mm, top + 0.2));
@@ -122,14 +148,16 @@ bool draw_column(Drafting& drafting, const std::vector<const weighing::Spot*>& c
   foot.block(drafting.result.caution, caution_style);
 
   write_verdict(writer, drafting.result);
+  const bool rules_overflow = write_rules(writer, drafting.result, overflow_page);
+  const rules::Rules& rules = drafting.result.constants;
   const double limits_mm = limits_height(writer, drafting.result);
   Layer tried;
   Writer trial{tried, writer.area, writer.y, writer.measure};
-  write_legend(trial, drafting.used, Fit::roomy);
-  write_legend(writer, drafting.used, trial.room() >= limits_mm ? Fit::roomy : Fit::close);
-  const bool overflow = write_limits(writer, drafting.result, overflow_page);
+  write_legend(trial, drafting.used, rules, Fit::roomy);
+  write_legend(writer, drafting.used, rules, trial.room() >= limits_mm ? Fit::roomy : Fit::close);
+  const bool limits_overflow = write_limits(writer, drafting.result, overflow_page);
   write_ranks(writer, drafting, called);
-  return overflow;
+  return rules_overflow || limits_overflow;
 }
 
 }  // namespace tinworm::scene

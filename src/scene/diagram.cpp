@@ -13,6 +13,7 @@
 #include "scene/not_seen.hpp"
 #include "scene/spot_mark.hpp"
 #include "scene/strip.hpp"
+#include "weighing/words.hpp"
 
 namespace tinworm::scene {
 namespace {
@@ -33,7 +34,7 @@ Page blank_page(const Sheet& sheet, Paper paper) {
   return page;
 }
 
-// Draws one sheet; true if the list of what was not seen needs a page of its own.
+// Draws one sheet; true if what was not seen or the changed rules need a page of their own.
 bool draw_sheet(Page& page, const Sheet& sheet, const weighing::Result& result,
                 const DiagramOptions& options, const Measure& measure,
                 const std::string& overflow_page) {
@@ -102,10 +103,11 @@ std::vector<Page> diagram(const weighing::Result& result, const DiagramOptions& 
 std::string picture_description(const weighing::Result& result) {
   std::vector<int> zones;
   for (const weighing::NotSeen& each : result.not_seen) zones.push_back(each.zone);
+  const std::string changed = weighing::rules_text(result);
   return fmt::format(
-      "{}, surveyed {}. Verdict: {}{}. Not seen, so not known: {}. {}", result.survey.car.name,
+      "{}, surveyed {}. Verdict: {}{}. {}{}Not seen, so not known: {}. {}", result.survey.car.name,
       result.survey.visit.date.text(), weighing::sentence(result.verdict),
-      result.open_up_first ? "; open up first" : "",
+      result.open_up_first ? "; open up first" : "", changed, changed.empty() ? "" : " ",
       zones.empty() ? "no whole zone" : "zones " + number_list(zones), result.caution);
 }
 

@@ -19,21 +19,17 @@ struct DiagramOptions {
   bool signed_name = false;  // the surveyor's name in the strip
   quantity::Units units = quantity::Units::mm;  // of the scale bar
   bool circles =
-      false;  // 30 cm round mounts that carry brakes, steering, suspension, belts, towing
+      false;  // of the near radius round what carries brakes, steering, suspension, belts, towing
   std::vector<SheetKind> sheets{SheetKind::structure, SheetKind::skin, SheetKind::frame};
 };
 
 // Structure first, then skin, then frame, each only if the body draws zones there; then, if a list
-// of what was not seen finds no room beside its sheet, a page for it.
+// of what was not seen or of changed rules finds no room beside its sheet, a page for them.
 std::vector<Page> diagram(const weighing::Result& result, const DiagramOptions& options,
                           const Measure& measure);
 
-// What every file of a picture says of itself in its metadata: car, date, verdict, what was not
-// seen, the caution. Nothing private.
+// What every file of a picture says of itself in its metadata: car, date, verdict, changed
+// rules, what was not seen, the caution. Nothing private.
 std::string picture_description(const weighing::Result& result);
-
-// The radius within which load-bearing metal counts as near a mount.
-// Source: UK MOT inspection manual, cars and passenger vehicles, Appendix A.
-inline constexpr double near_radius_mm = 300;
 
 }  // namespace tinworm::scene

@@ -93,12 +93,17 @@ LegendEntry looked_entry() {
 
 }  // namespace
 
-std::vector<LegendEntry> legend_of(const Used& used) {
+std::vector<LegendEntry> legend_of(const Used& used, const rules::Rules& rules) {
   std::vector<LegendEntry> entries;
   for (const Step step :
        {Step::holed, Step::weak, Step::thin, Step::pitted, Step::film, Step::sound}) {
     const bool zone = used.zones.contains(step), spot = used.spots.contains(step);
-    if (zone || spot) entries.push_back(step_entry(step, zone, spot));
+    if (!zone && !spot) continue;
+    entries.push_back(step_entry(step, zone, spot));
+    if (step == Step::weak && rules.weak_limit != rules::Rules{}.weak_limit) {
+      entries.back().meaning =
+          fmt::format("{:.0f} % gone or more, or gives", 100 * (1 - rules.weak_limit));
+    }
   }
   if (used.not_seen) entries.push_back(step_entry(Step::not_seen, true, false));
   if (used.part_seen) entries.push_back(part_entry());
@@ -118,7 +123,9 @@ std::vector<LegendEntry> legend_of(const Used& used) {
   }
   if (used.circles) {
     entries.push_back(line_entry(
-        "circle", "30 cm round what carries brakes, steering, suspension, belts or towing",
+        "circle",
+        fmt::format("{:.4g} cm round what carries brakes, steering, suspension, belts or towing",
+                    rules.near_radius_mm / 10),
         Stroke{repair_ink, 0.4, {1.6, 1.1}}));
   }
   if (used.roles.contains(body::Role::main)) {

@@ -16,6 +16,7 @@ struct LegendEntry {
 
 constexpr double swatch_width_mm = 9, swatch_height_mm = 3.4;
 
-std::vector<LegendEntry> legend_of(const Used& used);
+// `rules`: those the car was weighed by, for the figures among the words.
+std::vector<LegendEntry> legend_of(const Used& used, const rules::Rules& rules);
 
 }  // namespace tinworm::scene

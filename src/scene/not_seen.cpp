@@ -50,6 +50,12 @@ Section not_drawn_section(const weighing::Result& result) {
   return section;
 }
 
+Section rules_section(const weighing::Result& result) {
+  std::string from = result.rules == "default" ? "" : " (" + result.rules + ")";
+  if (!result.rules_name.empty()) from += ": " + result.rules_name;
+  return {"Rules changed" + from, not_drawn_heading, result.rules_changed, list_style};
+}
+
 std::vector<Section> sections_of(const weighing::Result& result) {
   std::vector<Section> sections{not_seen_section(result)};
   if (Section own = not_drawn_section(result); !own.lines.empty()) sections.push_back(own);
@@ -118,7 +124,7 @@ std::vector<Page> not_seen_pages(const weighing::Result& result, const DiagramOp
     page.width_mm = size.width_mm;
     page.height_mm = size.height_mm;
     page.frame = frame;
-    page.title = "Not seen";
+    page.title = result.rules_changed.empty() ? "Not seen" : "Rules, and not seen";
     pages.push_back(std::move(page));
     Writer foot{pages.back().layer("column"), inner, inner.y_mm, measure};
     end = inner.bottom() - foot.height(result.caution, caution_style) - apart_mm;
@@ -126,7 +132,9 @@ std::vector<Page> not_seen_pages(const weighing::Result& result, const DiagramOp
     foot.block(result.caution, caution_style);
     y = inner.y_mm;
   };
-  for (const Section& section : sections_of(result)) {
+  std::vector<Section> sections = sections_of(result);
+  if (!result.rules_changed.empty()) sections.insert(sections.begin(), rules_section(result));
+  for (const Section& section : sections) {
     const auto write = [&](const std::string& text, Style style) {
       Layer none;
       const double height = Writer{none, inner, y, measure}.height(text, style);

@@ -23,7 +23,7 @@ double limits_height(const Writer& writer, const weighing::Result& result);
 // True if they were shortened.
 bool write_limits(Writer& writer, const weighing::Result& result, const std::string& overflow_page);
 
-// The limits in full on pages of their own.
+// The changed rules and the limits in full on pages of their own.
 std::vector<Page> not_seen_pages(const weighing::Result& result, const DiagramOptions& options,
                                  const Measure& measure);
 

@@ -27,16 +27,22 @@ std::string reads_well(const Loaded& loaded) {
                      counted(spots, "spot", "spots"));
 }
 
-std::string text_of(const Loaded& loaded, const std::vector<std::string>& questions) {
+std::string text_of(const Loaded& loaded, const std::vector<std::string>& questions,
+                    const RulesInForce& rules) {
   std::string text = loaded.mistakes;
   if (loaded.survey) text += reads_well(loaded);
+  for (const std::string& change : rules::changed(rules.constants)) {
+    text += fmt::format("{}: rule changed by {}: {}\n", loaded.file, rules.file, change);
+  }
   for (const std::string& question : questions) {
     text += fmt::format("{}: question: {}\n", loaded.file, question);
   }
   return text;
 }
 
-std::string json_of(const Loaded& loaded, const std::vector<std::string>& questions, bool many) {
+std::string json_of(const Loaded& loaded, const std::vector<std::string>& questions,
+                    const RulesInForce& rules, bool many) {
+  const std::vector<std::string> changed = rules::changed(rules.constants);
   nlohmann::ordered_json problems = nlohmann::ordered_json::array();
   for (const yaml::Problem& problem : loaded.problems) {
     problems.push_back({{"line", problem.place.line},
@@ -50,6 +56,8 @@ std::string json_of(const Loaded& loaded, const std::vector<std::string>& questi
                             {"kind", "check"},
                             {"file", loaded.file},
                             {"sha256", loaded.sha256},
+                            {"rules", changed.empty() ? "default" : rules.file},
+                            {"rules_changed", changed},
                             {"problems", problems},
                             {"questions", questions}},
                            many ? output::Lines::one : output::Lines::many);
@@ -58,6 +66,8 @@ std::string json_of(const Loaded& loaded, const std::vector<std::string>& questi
 }  // namespace
 
 ExitStatus run(const CheckOptions& options, const Streams& streams) {
+  const auto rules = load_rules(options.common.rules, streams);
+  if (!rules) return errors_in_files;
   PlanShelf plans(options.common.panels);
   const std::vector<std::string> files = named_files(options.files);
   const bool json = options.to.kind == Kind::json;
@@ -65,9 +75,9 @@ ExitStatus run(const CheckOptions& options, const Streams& streams) {
   const Work work = [&](const std::string& file) -> Outcome {
     const Loaded loaded = load_survey(file, plans);
     std::vector<std::string> questions;
-    if (loaded.survey) questions = weighed(loaded).questions;
+    if (loaded.survey) questions = weighed(loaded, *rules).questions;
     const bool bad = !loaded.survey || (options.strict && !questions.empty());
-    return {json ? json_of(loaded, questions, many) : text_of(loaded, questions),
+    return {json ? json_of(loaded, questions, *rules, many) : text_of(loaded, questions, *rules),
             {},
             {},
             bad ? errors_in_files : done};

@@ -58,6 +58,10 @@ struct CommonLine {
     line.flag("--no-color,--no-colour", options.no_colour,
               "plain letters on a terminal, as NO_COLOR");
   }
+  void declare_rules(VerbLine& line) {
+    line.option("--rules", "FILE", options.rules,
+                "constants of the method set otherwise; every output names them");
+  }
   void declare_jobs(VerbLine& line) {
     line.option("--jobs", "N", jobs, "surveys at once; all processors unless given");
   }
@@ -111,6 +115,7 @@ Command parse_check(const Arguments& arguments) {
                 "SURVEY…");
   line.option("--format", "text|json", format, "kind of output; text unless given");
   line.flag("--strict", options.strict, "questions give exit status 1 too");
+  common.declare_rules(line);
   common.declare(line);
   common.declare_jobs(line);
   line.example("tinworm check wherry-2025.yaml", "mistakes and questions of one survey");
@@ -146,10 +151,13 @@ Command parse_weigh(const Arguments& arguments) {
   line.option("--as", "text|json|csv", as, "the same, for -o -");
   line.option("--explain", "ZONE", options.explain, "the whole chain for one zone");
   line.option("--units", "mm|inch", units, "of lengths in text; mm unless given");
+  common.declare_rules(line);
   common.declare(line);
   common.declare_jobs(line);
   line.example("tinworm weigh wherry-2025.yaml", "the verdict and all that it rests on");
   line.example("tinworm weigh wherry-2025.yaml --explain 51", "from the readings of zone 51 on");
+  line.example("tinworm weigh wherry-2025.yaml --rules salted.yaml",
+               "by rules of your own, as in: {rules: 1, near-radius: 400 mm}");
   line.example("tinworm weigh surveys/ -o surveys.csv", "a table for a spreadsheet");
   options.files = line.parse(arguments);
   if (line.help_wanted()) return Shown{line.help()};
@@ -188,6 +196,7 @@ Command parse_map(const Arguments& arguments) {
             "with owner, registration, chassis number and place");
   line.flag("--circles", options.circles,
             "with the circles round mounts inside which metal is judged as theirs");
+  common.declare_rules(line);
   common.declare(line);
   common.declare_jobs(line);
   line.example("tinworm map wherry-2025.yaml -o wherry.pdf", "every sheet, ready to print");

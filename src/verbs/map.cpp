@@ -18,6 +18,7 @@
 #include "verbs/command_error.hpp"
 #include "verbs/over_surveys.hpp"
 #include "verbs/weigh.hpp"
+#include "weighing/words.hpp"
 
 namespace tinworm::verbs {
 namespace {
@@ -84,6 +85,9 @@ painting::Metadata metadata_of(const weighing::Result& result) {
     metadata.description += fmt::format(" Could be: {}.", sentence(result.could_be));
   }
   if (result.open_up_first) metadata.description += " Open up first.";
+  if (const std::string changed = weighing::rules_text(result); !changed.empty()) {
+    metadata.description += " " + changed;
+  }
   metadata.description += " " + result.caution;
   metadata.fingerprint = result.sha256;
   return metadata;
@@ -118,8 +122,9 @@ std::string picture_of(const std::vector<scene::Page>& pages, const weighing::Re
   }
 }
 
-Outcome draw(const Loaded& loaded, const std::string& output, const MapOptions& options) {
-  const weighing::Result result = weighed(loaded);
+Outcome draw(const Loaded& loaded, const RulesInForce& rules, const std::string& output,
+             const MapOptions& options) {
+  const weighing::Result result = weighed(loaded, rules);
   const auto pages = scene::diagram(result, diagram_options(options), painting::measure());
   if (pages.empty()) {
     return {{},
@@ -132,7 +137,11 @@ Outcome draw(const Loaded& loaded, const std::string& output, const MapOptions& 
   const std::string picture = picture_of(pages, result, options, warnings);
   if (options.to.kind != Kind::pdf && pages.size() > 1) {
     warnings.push_back(
-        "what was not seen is listed on a page of its own that this picture lacks; a PDF has it");
+        result.rules_changed.empty()
+            ? "what was not seen is listed on a page of its own that this picture lacks; a PDF has "
+              "it"
+            : "what was not seen, and the changed rules, are listed in full on a page that this "
+              "picture lacks; a PDF has it");
   }
   Outcome outcome;
   for (const std::string& warning : warnings) {
@@ -156,17 +165,19 @@ void make_folder(const std::string& path) {
 }  // namespace
 
 ExitStatus run(const MapOptions& options, const Streams& streams) {
+  const auto rules = load_rules(options.common.rules, streams);
+  if (!rules) return errors_in_files;
   PlanShelf plans(options.common.panels);
   const std::vector<std::string> files = named_files(options.files);
   std::vector<std::string> outputs;
   for (const std::string& file : files) outputs.push_back(output_of(file, options));
-  keep_apart("map", files, outputs);
+  keep_apart("map", with_rules(files, options.common.rules), outputs);
   if (options.to.folder) make_folder(options.to.path);
 
   const Work work = [&](const std::string& file) -> Outcome {
     const Loaded loaded = load_survey(file, plans);
     if (!loaded.survey) return {{}, loaded.mistakes, {}, errors_in_files};
-    Outcome outcome = draw(loaded, output_of(file, options), options);
+    Outcome outcome = draw(loaded, *rules, output_of(file, options), options);
     outcome.complaints = loaded.mistakes + outcome.complaints;
     return outcome;
   };

@@ -12,6 +12,7 @@ namespace tinworm::verbs {
 
 struct CommonOptions {
   std::string panels;  // folder of body plans; empty: built-in ones only
+  std::string rules;   // file of changed constants; empty: the defaults
   bool quiet = false;
   bool no_colour = false;
   unsigned jobs = 0;  // threads; 0: all processors

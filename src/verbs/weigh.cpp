@@ -44,6 +44,16 @@ std::string text_of(const weighing::Result& result, const WeighOptions& options,
   return many ? "" : output::weigh_text(result, style);
 }
 
+// Above a table of many surveys, which has no room for it in each line.
+std::string rules_of_many(const RulesInForce& rules, const output::TextStyle& style) {
+  weighing::Result none;
+  none.rules = rules.file;
+  none.rules_name = rules.name;
+  none.rules_changed = rules::changed(rules.constants);
+  const std::string block = output::rules_block(none, style);
+  return block.empty() ? "" : block + "\n";
+}
+
 // Results as they come where they go to standard output, else kept until all are there: a file is
 // written whole.
 class Sink {
@@ -70,17 +80,23 @@ class Sink {
 
 }  // namespace
 
-weighing::Result weighed(const Loaded& loaded) {
-  weighing::Result result = weighing::weigh(*loaded.survey, rules::Rules{});
+weighing::Result weighed(const Loaded& loaded, const RulesInForce& rules) {
+  weighing::Result result = weighing::weigh(*loaded.survey, rules.constants);
+  if (!result.rules_changed.empty()) {
+    result.rules = rules.file;
+    result.rules_name = rules.name;
+  }
   result.file = loaded.file;
   result.sha256 = loaded.sha256;
   return result;
 }
 
 ExitStatus run(const WeighOptions& options, const Streams& streams) {
+  const auto rules = load_rules(options.common.rules, streams);
+  if (!rules) return errors_in_files;
   PlanShelf plans(options.common.panels);
   const std::vector<std::string> files = named_files(options.files);
-  keep_apart("weigh", files, {options.to.path});
+  keep_apart("weigh", with_rules(files, options.common.rules), {options.to.path});
   const bool many = files.size() > 1 || files != options.files;  // a folder, be it of one
   output::TextStyle style;
   if (options.to.path == "-") style = streams.style(options.common.no_colour);
@@ -89,7 +105,7 @@ ExitStatus run(const WeighOptions& options, const Streams& streams) {
   const Work work = [&](const std::string& file) -> Outcome {
     const Loaded loaded = load_survey(file, plans);
     if (!loaded.survey) return {{}, loaded.mistakes, {}, errors_in_files};
-    const weighing::Result result = weighed(loaded);
+    const weighing::Result result = weighed(loaded, *rules);
     return {text_of(result, options, many, style), loaded.mistakes, output::weigh_line(result),
             done};
   };
@@ -105,6 +121,7 @@ ExitStatus run(const WeighOptions& options, const Streams& streams) {
         lines.push_back(outcome.line);
       });
   if (many && options.to.kind == Kind::text && options.explain.empty()) {
+    sink.add(rules_of_many(*rules, style));
     sink.add(output::table(output::weigh_line_columns(), lines, style.width, ""));
   }
   sink.finish();

@@ -55,7 +55,7 @@ class Finder {
               const std::string& text) {
     const Zone& zone = result_.zones[i];
     result_.reasons.push_back(
-        {zone.number, zone.own, spot, text, std::string(rule), rule_source(rule)});
+        {zone.number, zone.own, spot, text, std::string(rule), rule_source(rule, rules_)});
   }
 
   void find_coverage() {
@@ -66,7 +66,7 @@ class Finder {
         {0, "", "",
          fmt::format("{:.0f} % of the main structure was seen; {:.0f} % is the least to judge by",
                      100 * seen, 100 * rules_.coverage_limit),
-         "coverage", rule_source("coverage")});
+         "coverage", rule_source("coverage", rules_)});
     for (std::size_t i = 0; i < facts_.size(); ++i)
       if (facts_[i].role == Role::main && facts_[i].fitted() && !facts_[i].is_seen())
         open(i, "coverage", "main structure, not seen");
@@ -158,7 +158,7 @@ class Finder {
     }
     if (zones.empty()) return;
     result_.reasons.push_back({0, "", "", "the inside wasn't seen of: " + zones, "inside-not-seen",
-                               rule_source("inside-not-seen")});
+                               rule_source("inside-not-seen", rules_)});
   }
 
   void sort() {

@@ -10,6 +10,7 @@
 
 #include "body/plan.hpp"
 #include "metal/uncertainty.hpp"
+#include "rules/rules.hpp"
 #include "survey/survey.hpp"
 
 namespace tinworm::weighing {
@@ -170,8 +171,10 @@ struct Result {
   body::PlanPtr body;
   survey::Survey survey;
   std::string file, sha256;
-  std::string rules = "default";           // or the file's name
-  std::vector<std::string> rules_changed;  // "near-radius 300 -> 250 mm"
+  rules::Rules constants;                  // what it was weighed by
+  std::string rules = "default";           // or the rules file, where it changes anything
+  std::string rules_name;                  // its own name, where it has one
+  std::vector<std::string> rules_changed;  // "near-radius 250 mm (default 300 mm)"
   Verdict verdict = Verdict::not_known;
   Verdict could_be = Verdict::not_known;
   bool open_up_first = false;

@@ -34,10 +34,51 @@ Level level_of(const Spot& spot, const Zone& zone, Step step, bool near, bool pr
   return {Verdict::treat, "rusted"};
 }
 
+std::string default_source(std::string_view rule) {
+  static const char* const manual = "UK MOT inspection manual, cars, Appendix A section 2";
+  if (rule == "weak-near-mount")
+    return fmt::format(
+        "{} (load-bearing metal within 30 cm of such a mounting); its older Appendix C (a hole, or "
+        "metal not sound under hand or tool)",
+        manual);
+  if (rule == "repair-near-mount" || rule == "repair-not-relied-on")
+    return "UK MOT inspection manual, cars, Appendix A (continuous seam weld; brazing, solder, "
+           "bonding, fibre and filler are not strong enough for load-bearing members)";
+  if (rule == "past-limit") return rules::constant("repair-limit").source;
+  if (rule == "weak") return "less than half the sheet left, or it gives (memory)";
+  if (rule == "coverage") return "a share of the main structure must be seen (memory)";
+  if (rule == "mount-not-seen" || rule == "may-be-near")
+    return fmt::format(
+        "{} (30 cm); what is covered need not be checked there, and a pass is silent "
+        "about it",
+        manual);
+  if (rule == "found-by-tap")
+    return "UK MOT inspection manual, cars, Appendix A section 3 (light tapping: corroded or "
+           "filled "
+           "metal sounds duller)";
+  if (rule == "skin-holed")
+    return "a holed skin lets water in and carries no load (common practice)";
+  return "common practice";
+}
+
+// The constants that a rule rests on, of those a rules file can change.
+std::vector<std::string_view> rests_on(std::string_view rule) {
+  if (rule == "weak-near-mount") return {"near-radius", "weak-limit"};
+  if (rule == "past-limit") return {"repair-limit", "weak-limit", "pit-limit"};
+  if (rule == "weak") return {"weak-limit"};
+  if (rule == "coverage" || rule == "nothing-found") return {"coverage-limit", "scope-share"};
+  if (rule == "may-be-near") return {"near-radius"};
+  if (rule == "judged-by-eye") return {"repair-limit"};
+  if (rule == "thick-coat") return {"film-heavy"};
+  if (rule == "too-thick") return {"too-thick"};
+  return {};
+}
+
 Reason reason(const Spot& spot, const Zone& zone, std::string_view rule,
               const rules::Rules& rules) {
-  return {zone.number,       zone.own,         spot.name, describe(spot, zone, rule, rules),
-          std::string(rule), rule_source(rule)};
+  return {zone.number,       zone.own,
+          spot.name,         describe(spot, zone, rule, rules),
+          std::string(rule), rule_source(rule, rules)};
 }
 
 // Places whose zone was seen, with what they ask for.
@@ -59,7 +100,7 @@ void find_verdict(Result& result, const std::vector<ZoneFacts>& facts, const rul
     result.reasons.push_back({0, "", "",
                               enough ? "nothing found where looked"
                                      : "nothing found, but too little was seen to say more",
-                              rule, rule_source(rule)});
+                              rule, rule_source(rule, rules)});
     return;
   }
   std::vector<std::pair<int, Reason>> found;
@@ -93,31 +134,11 @@ Level level_at_low(const Spot& spot, const Zone& zone) {
   return level_of(spot, zone, spot.step_low, spot.near != Near::no, true, true);
 }
 
-std::string rule_source(std::string_view rule) {
-  static const char* const manual = "UK MOT inspection manual, cars, Appendix A section 2";
-  if (rule == "weak-near-mount")
-    return fmt::format(
-        "{} (load-bearing metal within 30 cm of such a mounting); its older Appendix C (a hole, or "
-        "metal not sound under hand or tool)",
-        manual);
-  if (rule == "repair-near-mount" || rule == "repair-not-relied-on")
-    return "UK MOT inspection manual, cars, Appendix A (continuous seam weld; brazing, solder, "
-           "bonding, fibre and filler are not strong enough for load-bearing members)";
-  if (rule == "past-limit") return rules::constant("repair-limit").source;
-  if (rule == "weak") return "less than half the sheet left, or it gives (memory)";
-  if (rule == "coverage") return "a share of the main structure must be seen (memory)";
-  if (rule == "mount-not-seen" || rule == "may-be-near")
-    return fmt::format(
-        "{} (30 cm); what is covered need not be checked there, and a pass is silent "
-        "about it",
-        manual);
-  if (rule == "found-by-tap")
-    return "UK MOT inspection manual, cars, Appendix A section 3 (light tapping: corroded or "
-           "filled "
-           "metal sounds duller)";
-  if (rule == "skin-holed")
-    return "a holed skin lets water in and carries no load (common practice)";
-  return "common practice";
+std::string rule_source(std::string_view rule, const rules::Rules& rules) {
+  const std::vector<std::string> changes = rules::changed(rules, rests_on(rule));
+  if (changes.empty()) return default_source(rule);
+  return fmt::format("{}; here by changed rules: {}", default_source(rule),
+                     fmt::join(changes, "; "));
 }
 
 void judge(Result& result, const std::vector<ZoneFacts>& facts, const rules::Rules& rules) {

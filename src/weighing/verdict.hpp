@@ -23,8 +23,9 @@ Level level(const Spot& spot, const Zone& zone);
 // joint isn't known as one that can't be relied on.
 Level level_at_low(const Spot& spot, const Zone& zone);
 
-// Where each rule comes from, in words. The rule must be one of method's names.
-std::string rule_source(std::string_view rule);
+// Where each rule comes from, in words, and which of its constants a rules file changed. The rule
+// must be one of method's names.
+std::string rule_source(std::string_view rule, const rules::Rules& rules);
 
 // Sets verdict, could_be, open_up_first, reasons, open_up. Needs zones, coverage and rank.
 void judge(Result& result, const std::vector<ZoneFacts>& facts, const rules::Rules& rules);

@@ -40,6 +40,7 @@ Result weigh(const survey::Survey& survey, const rules::Rules& rules) {
   Result result;
   result.body = survey.body;
   result.survey = survey;
+  result.constants = rules;
   result.rules_changed = rules::changed(rules);
   result.caution = standing_caution;
   const std::vector<ZoneFacts> facts = zone_facts(survey);

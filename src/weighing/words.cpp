@@ -118,8 +118,8 @@ double percent(double share) {
 }
 
 const char* how(const Spot& spot) {
-  const bool assumed = spot.metal.kind == SpanKind::interval &&
-                       spot.metal.baseline_from == BaselineFrom::plan_sheet;
+  const bool assumed =
+      spot.metal.kind == SpanKind::interval && spot.metal.baseline_from == BaselineFrom::plan_sheet;
   if (spot.evidence == Evidence::measured)
     return assumed ? "measured, the sheet assumed" : "measured";
   return spot.evidence == Evidence::felt ? "judged by hand" : "judged by eye";
@@ -134,8 +134,8 @@ std::string metal_text(const Spot& spot) {
                          ? metal.shown
                          : metal.weighed;
   return fmt::format("{}{:.0f} % of the sheet left ({:.0f} to {:.0f} %), {}",
-                     &span == &metal.shown ? "" : "about ", percent(span.value),
-                     percent(span.low), percent(span.high), how(spot));
+                     &span == &metal.shown ? "" : "about ", percent(span.value), percent(span.low),
+                     percent(span.high), how(spot));
 }
 
 std::string near_text(const Spot& spot) {
@@ -150,6 +150,14 @@ std::string near_text(const Spot& spot) {
       return fmt::format("where the {} stands", spot.near_what);
   }
   return "";
+}
+
+std::string rules_text(const Result& result) {
+  if (result.rules_changed.empty()) return "";
+  std::string from = result.rules == "default" ? "" : result.rules;
+  if (!result.rules_name.empty()) from += (from.empty() ? "" : ", ") + result.rules_name;
+  return fmt::format("Rules changed{}: {}.", from.empty() ? "" : " (" + from + ")",
+                     fmt::join(result.rules_changed, "; "));
 }
 
 std::string describe(const Spot& spot, const Zone& zone, std::string_view rule,

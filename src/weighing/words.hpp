@@ -19,6 +19,10 @@ std::string near_text(const Spot& spot);
 std::string describe(const Spot& spot, const Zone& zone, std::string_view rule,
                      const rules::Rules& rules);
 
+// "Rules changed (strict.yaml, Stricter for salted roads): near-radius 250 mm (default 300 mm); …":
+// every one of them, with what it stands at otherwise. Empty where none was.
+std::string rules_text(const Result& result);
+
 extern const char* const standing_caution;
 
 }  // namespace tinworm::weighing

@@ -1,0 +1,28 @@
+#include "verbs/rules_file.hpp"
+
+#include <filesystem>
+
+#include "output/whole_file.hpp"
+#include "rules/reader.hpp"
+#include "verbs/surveys.hpp"
+
+namespace tinworm::verbs {
+
+namespace fs = std::filesystem;
+
+std::vector<std::string> with_rules(std::vector<std::string> surveys, const std::string& rules) {
+  if (!rules.empty()) surveys.push_back(rules);
+  return surveys;
+}
+
+std::optional<RulesInForce> load_rules(const std::string& file, const Streams& streams) {
+  if (file.empty()) return RulesInForce{};
+  const std::string text = output::read_whole(file, most_bytes);
+  const rules::Reading reading = rules::read_rules(text);
+  if (reading.file)
+    return RulesInForce{reading.file->rules, fs::path(file).filename(), reading.file->name};
+  streams.complain(yaml::to_text(reading.problems, file, text));
+  return std::nullopt;
+}
+
+}  // namespace tinworm::verbs

@@ -1,0 +1,26 @@
+// The rules that a command weighs by: the method's own, or those of --rules.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "rules/rules.hpp"
+#include "verbs/streams.hpp"
+
+namespace tinworm::verbs {
+
+struct RulesInForce {
+  rules::Rules constants;
+  std::string file;  // its name without folders, which may be private; empty: the defaults
+  std::string name;  // that it gives itself; may be empty
+};
+
+// The files a command reads, so that none of them is written over.
+std::vector<std::string> with_rules(std::vector<std::string> surveys, const std::string& rules);
+
+// None where the file has mistakes, every one of which was then told. An empty `file` is no file.
+// Throws output::FileError where it can't be read.
+std::optional<RulesInForce> load_rules(const std::string& file, const Streams& streams);
+
+}  // namespace tinworm::verbs
