@@ -6,6 +6,9 @@ import re
 import yaml
 
 
+Mistake = yaml.YAMLError
+
+
 class Loader(yaml.SafeLoader):
     yaml_implicit_resolvers = {}
 

@@ -1,4 +1,4 @@
-"""How values may be written: for each place in a survey or a body plan what reader and schema both
+"""How values may be written: for each place in a survey, a body plan or rules what reader and schema both
 take and both refuse. What only one of them can see (quotes, a number in a text that is too large,
 words given twice) is not here but in tests/cases/bad/meaning."""
 
@@ -145,8 +145,22 @@ def plan_places():
     ]
 
 
+def rules_places():
+    return [
+        ("rules", "rules: @\n", ["1"], ["2", "one", "~", '"1"']),
+        ("rules' name", "rules: 1\nname: @\n", ["Stricter for salted roads", "7", "é" * 80], ["~", "[a]", '" "', "é" * 81]),
+        ("constant of length", "rules: 1\nnear-radius: @\n", ["400", "400 mm", "40 cm", "16in", "50", "1000"],
+         ["49", "1001", "400 yd", "wide", "-400", "~", "[400]", "40 %", "400 mm2"]),
+        ("constant of film", "rules: 1\nfilm-heavy: @\n", ["900", "900 um", ".9 mm"], ["99", "900 microns", "thick"]),
+        ("constant of share", "rules: 1\nrepair-limit: @\n", ["90 %", ".90", "80%"], ["90", "0.9 mm", "half", "-.9", "0,9"]),
+        ("constant without unit", "rules: 1\nexponent: @\n", ["8", "8.5", "50"], ["51", "0", "8 mm", "8 %", "~", ".inf"]),
+        ("key of rules", "rules: 1\n@: 400\n", ["near-radius"], ["near-raduis", "Near-radius", "near"]),
+    ]
+
+
 def table():
     """Kind of file, place, text with @ where the value goes, what both take, what both refuse."""
-    for kind, places in (("survey", survey_places() + line_places()), ("body", plan_places())):
+    for kind, places in (("survey", survey_places() + line_places()), ("body", plan_places()),
+                         ("rules", rules_places())):
         for place, text, takes, refuses in places:
             yield kind, place, text, takes, refuses
