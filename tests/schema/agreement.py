@@ -59,7 +59,9 @@ def refusal(schema, text):
 
 def each_part(part):
     yield part
-    for inner in part.values() if isinstance(part, dict) else part if isinstance(part, list) else ():
+    if isinstance(part, dict):
+        part = list(part.values())
+    for inner in part if isinstance(part, list) else ():
         yield from each_part(inner)
 
 
@@ -102,7 +104,8 @@ def check_files(kind, schema):
     beyond = sum(refusal(schema, file.read_text("utf-8")) is None
                  for file in (TOP / READERS_OWN[kind]).glob("*.yaml"))
     print(f"{kind}: {beyond} bad files are for the reader alone")
-    print(f"{kind}: {taken} of {len(good)} good files taken, {refused} of {len(bad)} bad ones refused")
+    print(f"{kind}: {taken} of {len(good)} good files taken, "
+          f"{refused} of {len(bad)} bad ones refused")
 
 
 def verdicts(surveys):
