@@ -29,7 +29,8 @@ BAD = {"survey": "tests/cases/bad/shape", "body": "tests/cases/bad/shape-body",
        "rules": "tests/cases/bad/shape-rules"}
 READERS_OWN = {"survey": "tests/cases/bad/meaning", "body": "tests/cases/bad/meaning-body",
                "rules": "tests/cases/bad/meaning-rules"}
-LEAST = {"survey": (6, 190), "body": (2, 50), "rules": (0, 26)}  # good and bad files that must be there
+# good and bad files that must be there
+LEAST = {"survey": (6, 190), "body": (2, 50), "rules": (0, 26)}
 
 failures = []
 

@@ -1,6 +1,6 @@
-"""How values may be written: for each place in a survey, a body plan or rules what reader and schema both
-take and both refuse. What only one of them can see (quotes, a number in a text that is too large,
-words given twice) is not here but in tests/cases/bad/meaning."""
+"""How values may be written: for each place in a survey, a body plan or rules what reader and
+schema both take and both refuse. What only one of them can see (quotes, a number in a text that is
+too large, words given twice) is not here but in tests/cases/bad/meaning."""
 
 SURVEY = """survey: 1
 body: two-door-saloon 1
