@@ -8,35 +8,48 @@
 namespace tinworm::schema {
 namespace {
 
-// How a value of that unit is written, and what a number without a unit is.
-struct Writing {
-  std::string pattern, how;
-};
-
-Writing writing(const rules::Constant& constant) {
-  if (constant.unit.empty()) return {};
-  if (constant.unit == "mm" || constant.unit == "um")
-    return {pattern::length(), fmt::format("A number without a unit is in {}.", constant.unit)};
-  return {pattern::share(), "Per cent, or a fraction: 85 % is .85."};
+// The pattern of a value that carries its unit; none where there is no unit.
+std::string pattern_of(rules::Written written) {
+  switch (written) {
+    case rules::Written::length:
+    case rules::Written::film:
+      return pattern::length();
+    case rules::Written::share:
+      return pattern::share();
+    case rules::Written::number:
+      break;
+  }
+  return "";
 }
 
-Json value_of(const rules::Constant& constant, const rules::Rules& standard) {
-  const double otherwise = rules::value(standard, constant);
-  const Writing writing = schema::writing(constant);
-  const std::string unit = constant.unit.empty() ? "" : " " + constant.unit;
+std::string bare_number(const rules::Constant& constant) {
+  switch (rules::written(constant)) {
+    case rules::Written::length:
+    case rules::Written::film:
+      return fmt::format(" A number without a unit is in {}.", constant.unit);
+    case rules::Written::share:
+      return " A number without % is a fraction: .85 is 85 %.";
+    case rules::Written::number:
+      break;
+  }
+  return "";
+}
+
+Json value_of(const rules::Constant& constant) {
+  const double otherwise = rules::value({}, constant);
+  const std::string bounds = fmt::format("{} to {}", rules::value_text(constant, constant.low),
+                                         rules::value_text(constant, constant.high));
   const std::string source = fmt::format("{}{}{}", rules::word(constant.standing),
                                          constant.source.empty() ? "" : ": ", constant.source);
-  const std::string description =
-      fmt::format("{}. {} unless set ({}). {} to {}{}.{}{}", constant.what,
-                  fmt::format("{}{}", otherwise, unit), source, constant.low, constant.high, unit,
-                  writing.how.empty() ? "" : " ", writing.how);
-  Json value =
-      writing.pattern.empty()
-          ? number(constant.low, constant.high)
-          : quantity(constant.low, constant.high, writing.pattern,
-                     fmt::format("a number from {} to {}{}", constant.low, constant.high, unit));
+  const std::string pattern = pattern_of(rules::written(constant));
+  Json value = pattern.empty() ? number(constant.low, constant.high)
+                               : quantity(constant.low, constant.high, pattern, bounds);
   value["default"] = figure(otherwise);
-  return titled(constant.key, description, value);
+  return titled(
+      constant.key,
+      fmt::format("{}: {} unless set ({}). From {}.{}", constant.what,
+                  rules::value_text(constant, otherwise), source, bounds, bare_number(constant)),
+      value);
 }
 
 }  // namespace
@@ -46,9 +59,8 @@ Json rules_schema() {
       {"rules", titled("rules", "The format: always 1.", {{"const", 1}}), Need::required},
       {"name", titled("name", "What these rules are called where results name them.", name(),
                       {"Stricter for salted roads"})}};
-  const rules::Rules standard;
   for (const rules::Constant& constant : rules::constants())
-    keys.push_back({constant.key, value_of(constant, standard)});
+    keys.push_back({constant.key, value_of(constant)});
   Json schema = {{"$schema", dialect}, {"$id", "urn:tinworm:rules:1"}};
   schema.update(titled("rules", "Constants of the method. One that isn't named keeps its default.",
                        map_of(keys)));

@@ -335,8 +335,7 @@ Command parse_schema(const Arguments& arguments) {
       "words and marks mistakes while one writes.",
       "survey|body|rules");
   line.example("tinworm schema survey > survey.schema.json",
-               "then, as the first line of a survey beside it: # yaml-language-server: "
-               "$schema=survey.schema.json");
+               "for a survey's first line, # yaml-language-server: $schema=survey.schema.json");
   const Arguments words = line.parse(arguments);
   if (line.help_wanted()) return Shown{line.help()};
   if (words.size() != 1) {

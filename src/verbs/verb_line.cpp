@@ -90,8 +90,7 @@ std::vector<std::string> VerbLine::parse(const std::vector<std::string>& argumen
 std::string VerbLine::help() const {
   constexpr int width = 92;
   std::string text = fmt::format("tinworm {} {} [options]\n\n", verb_, words_) +
-                     output::indented(purpose_, width, "", "") +
-                     (options_.empty() ? "" : "\nOptions\n");
+                     output::indented(purpose_, width, "", "") + "\nOptions\n";
   std::size_t widest = 0;
   std::vector<std::string> starts;
   for (const Option& option : options_) {

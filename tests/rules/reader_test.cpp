@@ -112,11 +112,13 @@ TEST(RulesFile, KeepsEveryOrderByItself) {
 }
 
 TEST(RulesFile, BadFiles) {
-  expect_bad_files("rules", 39, [](std::string_view yaml) {
+  const auto problems_of = [](std::string_view yaml) {
     const Reading reading = read_rules(yaml);
     EXPECT_FALSE(reading.file);
     return reading.problems;
-  });
+  };
+  expect_bad_files("shape-rules", 26, problems_of);
+  expect_bad_files("meaning-rules", 13, problems_of);
 }
 
 }  // namespace

@@ -23,10 +23,14 @@ PROGRAM = pathlib.Path(sys.argv[1]).resolve()
 GOOD = {
     "survey": ["tests/cases/good/*.yaml", "output-samples/*.yaml", "tests/verbs/files/good.yaml"],
     "body": ["panels/*.yaml", "tests/verbs/files/panels/*.yaml"],
+    "rules": [],
 }
-BAD = {"survey": "tests/cases/bad/shape", "body": "tests/cases/bad/shape-body"}
-READERS_OWN = {"survey": "tests/cases/bad/meaning", "body": "tests/cases/bad/meaning-body"}
-LEAST = {"survey": (6, 190), "body": (2, 50)}  # good and bad files that must be there
+BAD = {"survey": "tests/cases/bad/shape", "body": "tests/cases/bad/shape-body",
+       "rules": "tests/cases/bad/shape-rules"}
+READERS_OWN = {"survey": "tests/cases/bad/meaning", "body": "tests/cases/bad/meaning-body",
+               "rules": "tests/cases/bad/meaning-rules"}
+# good and bad files that must be there
+LEAST = {"survey": (6, 190), "body": (2, 50), "rules": (0, 26)}
 
 failures = []
 
@@ -47,13 +51,18 @@ def schema_of(kind):
 def refusal(schema, text):
     """What is wrong with a file by the schema; none if nothing is."""
     validator = jsonschema.Draft202012Validator(schema)
-    error = next(validator.iter_errors(core_yaml.load(text)), None)
+    try:
+        error = next(validator.iter_errors(core_yaml.load(text)), None)
+    except core_yaml.Mistake as mistake:
+        return f"this is no YAML: {mistake}"
     return error and f"{'/'.join(map(str, error.absolute_path))}: {error.message[:150]}"
 
 
 def each_part(part):
     yield part
-    for inner in part.values() if isinstance(part, dict) else part if isinstance(part, list) else ():
+    if isinstance(part, dict):
+        part = list(part.values())
+    for inner in part if isinstance(part, list) else ():
         yield from each_part(inner)
 
 
@@ -96,19 +105,23 @@ def check_files(kind, schema):
     beyond = sum(refusal(schema, file.read_text("utf-8")) is None
                  for file in (TOP / READERS_OWN[kind]).glob("*.yaml"))
     print(f"{kind}: {beyond} bad files are for the reader alone")
-    print(f"{kind}: {taken} of {len(good)} good files taken, {refused} of {len(bad)} bad ones refused")
+    print(f"{kind}: {taken} of {len(good)} good files taken, "
+          f"{refused} of {len(bad)} bad ones refused")
 
 
 def verdicts(surveys):
     """What the reader makes of each: true where it takes the file."""
     with tempfile.TemporaryDirectory() as folder:
-        for name, (survey, plan) in surveys.items():
-            pathlib.Path(folder, name + ".yaml").write_text(survey, "utf-8")
-            if plan:
-                pathlib.Path(folder, name + ".plan").write_text(plan, "utf-8")
+        for name, files in surveys.items():
+            for ending, text in files.items():
+                pathlib.Path(folder, name + ending).write_text(text, "utf-8")
         ended = run("check", "--format", "json", folder)
-    said = [json.loads(line) for line in ended.stdout.splitlines()]
-    return {pathlib.Path(each["file"]).stem: not each["problems"] for each in said}
+        read = {pathlib.Path(each["file"]).stem: not each["problems"]
+                for each in map(json.loads, ended.stdout.splitlines())}
+        for rules in pathlib.Path(folder).glob("*.rules"):
+            survey = rules.with_suffix(".yaml")
+            read[rules.stem] = run("check", survey, "--rules", rules).returncode == 0
+    return read
 
 
 def check_spellings(schemas):
@@ -119,7 +132,9 @@ def check_spellings(schemas):
             name = f"case-{len(cases):04}"
             written = text.replace("@", value)
             cases.append((name, kind, f"{place}: {value}", written, value in takes))
-            surveys[name] = (written, None) if kind == "survey" else (spellings.survey_of(name), written)
+            surveys[name] = {"survey": {".yaml": written},
+                             "body": {".yaml": spellings.survey_of(name), ".plan": written},
+                             "rules": {".yaml": spellings.HEAD, ".rules": written}}[kind]
     read = verdicts(surveys)
     for name, kind, what, written, good in cases:
         said = refusal(schemas[kind], written)

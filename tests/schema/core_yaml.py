@@ -6,6 +6,9 @@ import re
 import yaml
 
 
+Mistake = yaml.YAMLError
+
+
 class Loader(yaml.SafeLoader):
     yaml_implicit_resolvers = {}
 
@@ -46,7 +49,8 @@ def load(text):
 def check():
     """The cases of YAML 1.2.2, example 10.9 and thereabouts, and what 1.1 would make of others."""
     read = load("[yes, off, 1:30, 2025-04-12, 0o17, 0x1F, 017, 5., .5, 1e3, ~, true, =, '1', a b]")
-    wanted = ["yes", "off", "1:30", "2025-04-12", 15, 31, 17, 5.0, 0.5, 1000.0, None, True, "=", "1", "a b"]
+    wanted = ["yes", "off", "1:30", "2025-04-12", 15, 31, 17, 5.0, 0.5, 1000.0,
+              None, True, "=", "1", "a b"]
     assert read == wanted and [type(x) for x in read] == [type(x) for x in wanted], read
     assert load("{51: a, on: b, 1.0: c}") == {"51": "a", "on": "b", "1.0": "c"}
 
