@@ -166,7 +166,12 @@ void name_view(Drafting& drafting, const PlacedView& placed) {
   put(drafting, title);
   const std::string_view more = view_note(view);
   if (more.empty()) return;
-  put(drafting, set(more, note, {title.area.right() + 2, y}, Align::left, drafting.measure));
+  Text beside = set(more, note, {title.area.right() + 2, y}, Align::left, drafting.measure);
+  // On a narrow page it stands under the view.
+  if (beside.area.right() > drafting.sheet.drawing.right())
+    beside = set(more, note, {placed.area.x_mm, placed.area.bottom() + 3}, Align::left,
+                 drafting.measure);
+  put(drafting, beside);
 }
 
 void name_sides(Drafting& drafting, const PlacedView& placed) {

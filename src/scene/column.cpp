@@ -39,66 +39,6 @@ Item moved(const Item& item, double dx, double dy) {
   return clipped;
 }
 
-void write_verdict(Writer& writer, const weighing::Result& result) {
-  writer.block(capitalised(weighing::sentence(result.verdict)), verdict_style);
-  writer.y += 0.6;
-  if (result.open_up_first) {
-    writer.block("Open up first: metal that matters was not seen, or only looked at.",
-                 second_style);
-  }
-  if (result.could_be > result.verdict) {
-    writer.block(fmt::format("It could be: {}.", weighing::sentence(result.could_be)),
-                 second_style);
-  }
-  writer.y += apart_mm * 0.7;
-}
-
-// All of the rules that were changed, or where they are too many the names of as many as there is
-// room for and how many more there are. True if they were shortened.
-bool write_rules(Writer& writer, const weighing::Result& result, const std::string& overflow_page) {
-  std::string text = weighing::rules_text(result);
-  if (text.empty()) return false;
-  const double most_mm = writer.area.height_mm * 0.15;
-  const auto fits = [&] { return writer.height(text, rules_style) <= most_mm; };
-  const bool shortened = !fits();
-  const std::size_t all = result.rules_changed.size();
-  for (std::size_t named = all; shortened && !fits(); --named) {
-    text = fmt::format("Rules changed, {} in all: ", all);
-    for (std::size_t i = 0; i < named; ++i) {
-      const std::string& line = result.rules_changed[i];
-      text += (i > 0 ? ", " : "") + line.substr(0, line.find(' '));
-    }
-    if (named < all) text += fmt::format("{}{} more", named > 0 ? " and " : "", all - named);
-    text += fmt::format("; the values are on page {}.", overflow_page);
-    if (named == 0) break;
-  }
-  writer.block(text, rules_style);
-  writer.y += apart_mm * 0.7;
-  return shortened;
-}
-
-// Set smaller where the column is short or narrow, down to the least size there is.
-enum class Fit { roomy, close };
-
-void write_legend(Writer& writer, const Used& used, const rules::Rules& rules, Fit fit) {
-  Style style = entry_style;
-  if (fit == Fit::close) style.size_pt = 6.5;
-  const double between_mm = fit == Fit::close ? 0.3 : 0.75;
-  writer.rule();
-  writer.block("Key", heading_style);
-  writer.y += 0.6;
-  constexpr double indent = swatch_width_mm + 2.2;
-  for (const LegendEntry& entry : legend_of(used, rules)) {
-    const double top = writer.y;
-    for (const Item& item : entry.swatch) {
-      writer.layer.items.push_back(moved(item, writer.area.x_mm, top + 0.2));
-    }
-    writer.block(entry.words + ": " + entry.meaning, style, indent);
-    writer.y = std::max(writer.y, top + swatch_height_mm) + between_mm;
-  }
-  writer.y += apart_mm * 0.4;
-}
-
 // Words for the rings: the ranks that have no callout.
 void write_ranks(Writer& writer, const Drafting& drafting,
                  const std::vector<const weighing::Spot*>& called) {
@@ -126,6 +66,61 @@ void write_ranks(Writer& writer, const Drafting& drafting,
 }
 
 }  // namespace
+
+void write_verdict(Writer& writer, const weighing::Result& result) {
+  writer.block(capitalised(weighing::sentence(result.verdict)), verdict_style);
+  writer.y += 0.6;
+  if (result.open_up_first) {
+    writer.block("Open up first: metal that matters was not seen, or only looked at.",
+                 second_style);
+  }
+  if (result.could_be > result.verdict) {
+    writer.block(fmt::format("It could be: {}.", weighing::sentence(result.could_be)),
+                 second_style);
+  }
+  writer.y += apart_mm * 0.7;
+}
+
+bool write_rules(Writer& writer, const weighing::Result& result, const std::string& overflow_page) {
+  std::string text = weighing::rules_text(result);
+  if (text.empty()) return false;
+  const double most_mm = writer.area.height_mm * 0.15;
+  const auto fits = [&] { return writer.height(text, rules_style) <= most_mm; };
+  const bool shortened = !fits();
+  const std::size_t all = result.rules_changed.size();
+  for (std::size_t named = all; shortened && !fits(); --named) {
+    text = fmt::format("Rules changed, {} in all: ", all);
+    for (std::size_t i = 0; i < named; ++i) {
+      const std::string& line = result.rules_changed[i];
+      text += (i > 0 ? ", " : "") + line.substr(0, line.find(' '));
+    }
+    if (named < all) text += fmt::format("{}{} more", named > 0 ? " and " : "", all - named);
+    text += fmt::format("; the values are on page {}.", overflow_page);
+    if (named == 0) break;
+  }
+  writer.block(text, rules_style);
+  writer.y += apart_mm * 0.7;
+  return shortened;
+}
+
+void write_legend(Writer& writer, const Used& used, const rules::Rules& rules, Fit fit) {
+  Style style = entry_style;
+  if (fit == Fit::close) style.size_pt = 6.5;
+  const double between_mm = fit == Fit::close ? 0.3 : 0.75;
+  writer.rule();
+  writer.block("Key", heading_style);
+  writer.y += 0.6;
+  constexpr double indent = swatch_width_mm + 2.2;
+  for (const LegendEntry& entry : legend_of(used, rules)) {
+    const double top = writer.y;
+    for (const Item& item : entry.swatch) {
+      writer.layer.items.push_back(moved(item, writer.area.x_mm, top + 0.2));
+    }
+    writer.block(entry.words + ": " + entry.meaning, style, indent);
+    writer.y = std::max(writer.y, top + swatch_height_mm) + between_mm;
+  }
+  writer.y += apart_mm * 0.4;
+}
 
 bool draw_column(Drafting& drafting, const std::vector<const weighing::Spot*>& called,
                  const std::string& overflow_page) {

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "scene/drafting.hpp"
+#include "scene/writer.hpp"
 
 namespace tinworm::scene {
 
@@ -9,5 +10,17 @@ namespace tinworm::scene {
 // of their own, which will be called `overflow_page`. `called` are the spots that have callouts.
 bool draw_column(Drafting& drafting, const std::vector<const weighing::Spot*>& called,
                  const std::string& overflow_page);
+
+// Its parts, for pictures of another shape.
+
+void write_verdict(Writer& writer, const weighing::Result& result);
+
+// All of the rules that were changed, or where they are too many for the writer's area the names of
+// as many as there is room for and how many more there are. True if they were shortened.
+bool write_rules(Writer& writer, const weighing::Result& result, const std::string& overflow_page);
+
+// Set smaller where the column is short or narrow, down to the least size there is.
+enum class Fit { roomy, close };
+void write_legend(Writer& writer, const Used& used, const rules::Rules& rules, Fit fit);
 
 }  // namespace tinworm::scene

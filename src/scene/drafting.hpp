@@ -54,6 +54,7 @@ struct Drafting {
   std::vector<DrawnZone> zones;
   std::vector<SpotMark> spots;
   std::vector<Cover> covers;
+  bool numbers_everywhere = true;  // else only where something was found or mended
 };
 
 }  // namespace tinworm::scene

@@ -191,6 +191,8 @@ std::vector<const DrawnZone*> label_inside(Drafting& drafting) {
   for (const DrawnZone* drawn : order) {
     const bool not_seen = drawn->zone->fitted && drawn->zone->step == weighing::Step::not_seen;
     if (not_seen && say_not_seen(drafting, *drawn)) continue;
+    const bool tells = drawn->zone->step > weighing::Step::sound || !drawn->zone->repairs.empty();
+    if (!drafting.numbers_everywhere && !tells) continue;
     const Area size = plate_at(drafting, drawn->zone->number, {});
     std::optional<Area> plate;
     for (const double may_hide : {0.0, 0.25}) {

@@ -242,4 +242,53 @@ std::vector<Sheet> lay_out(SheetKind kind, const body::Plan& plan, Paper paper) 
   return spread_at(choices.back(), 50, true);
 }
 
+std::optional<Sheet> lay_out_stacked(SheetKind kind, const body::Plan& plan, const Area& room) {
+  struct Seen {
+    View view;
+    Rect extent;
+  };
+  std::vector<Seen> wide, cross;
+  for (const Row& row : rows_of(kind)) {
+    if (row.wide)
+      if (const auto extent = drawn(kind, plan, *row.wide)) wide.push_back({*row.wide, *extent});
+    if (row.cross)
+      if (const auto extent = drawn(kind, plan, *row.cross)) cross.push_back({*row.cross, *extent});
+  }
+  if (wide.empty() && cross.empty()) return std::nullopt;
+  double wide_mm = 0, cross_mm = 0, cross_height_mm = 0;  // of the body
+  for (const Seen& each : wide) wide_mm = std::max(wide_mm, each.extent.u.length());
+  for (const Seen& each : cross) {
+    cross_mm += each.extent.u.length();
+    cross_height_mm = std::max(cross_height_mm, each.extent.v.length());
+  }
+  Sheet sheet;
+  sheet.kind = kind;
+  sheet.layer = kind == SheetKind::skin ? body::Layer::skin : body::Layer::structure;
+  constexpr double edge_mm = 0.5;
+  for (const int scale : {40, 50, 60, 75, 100}) {
+    sheet.scale = scale;
+    const double need = std::max(wide_mm / scale, cross_mm / scale + between_mm);
+    if (need + 2 * edge_mm <= room.width_mm) break;
+  }
+  double y = room.y_mm;
+  for (const Seen& each : wide) {
+    const double slack = room.width_mm - each.extent.u.length() / sheet.scale;
+    y += caption_mm;
+    add_view(sheet, each.view, each.extent, {room.x_mm + slack / 2, y});
+    y += each.extent.v.length() / sheet.scale + foot_mm;
+  }
+  if (!cross.empty()) y += caption_mm;
+  const double gaps = static_cast<double>(cross.size()) + 1;
+  const double gap = (room.width_mm - cross_mm / sheet.scale) / gaps;
+  double x = room.x_mm + gap;
+  for (const Seen& each : cross) {
+    const double down = (cross_height_mm - each.extent.v.length()) / sheet.scale;
+    add_view(sheet, each.view, each.extent, {x, y + down});
+    x += each.extent.u.length() / sheet.scale + gap;
+  }
+  if (!cross.empty()) y += cross_height_mm / sheet.scale + foot_mm + 1;
+  sheet.drawing = {room.x_mm, room.y_mm, room.width_mm, y - room.y_mm};
+  return sheet;
+}
+
 }  // namespace tinworm::scene

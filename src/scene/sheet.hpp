@@ -1,6 +1,7 @@
 // Which views a sheet shows and where they stand on the paper.
 #pragma once
 
+#include <optional>
 #include <string_view>
 #include <vector>
 
@@ -49,5 +50,10 @@ std::vector<const body::Line*> lines_on(SheetKind kind, const body::Plan& plan, 
 // Sides stand one above the other with the plan view between them, the cross views beside the
 // sides they are nearest to: fore, front beside left; aft, rear beside right.
 std::vector<Sheet> lay_out(SheetKind kind, const body::Plan& plan, Paper paper);
+
+// The views one below the other from the top of `room`, cross views side by side at the end, at the
+// largest of 1:40, 1:50, 1:60, 1:75 and 1:100 that its width holds; `drawing` is as high as they
+// need, column and strip are empty. None if the plan draws no zone there.
+std::optional<Sheet> lay_out_stacked(SheetKind kind, const body::Plan& plan, const Area& room);
 
 }  // namespace tinworm::scene

@@ -185,6 +185,8 @@ Seen seen_in_map(Page& page, const Node& node) {
     add_detail(page, seen, *detail);
   }
   map.finish();
+  if (map.is_map() && node.entries.empty())
+    page.add({node.place, "how a zone was seen is empty", "", "{hidden: carpet glued down}", ""});
   return seen;
 }
 

@@ -79,8 +79,10 @@ struct PictureLine {
 
   void declare(VerbLine& line) {
     line.option("--page", "structure|skin|frame", sheet, "the sheet of an SVG or PNG");
-    line.option("--paper", "a4|a3|letter", paper, "size of the sheet; a4 unless given");
-    line.option("--width", "PX", width, "width of a PNG in pixels; 2400 unless given");
+    line.option("--paper", "a4|a3|letter|phone", paper,
+                "size of the sheet, a4 unless given; phone: one tall column, SVG or PNG");
+    line.option("--width", "PX", width,
+                "width of a PNG in pixels; 2400 unless given, 1080 on a phone");
   }
   bool given() const { return !sheet.empty() || !paper.empty() || !width.empty(); }
 
@@ -95,8 +97,15 @@ struct PictureLine {
     if (!sheet.empty() && kind == Kind::pdf) {
       throw CommandError(verb, "--page is for SVG and PNG; a PDF has every sheet", "Leave it out.");
     }
+    options.phone = paper == "phone";
+    if (options.phone && kind == Kind::pdf) {
+      throw CommandError(verb, "--paper phone is for SVG and PNG", "A PDF takes a4, a3 or letter.");
+    }
     options.paper = choice<Paper>(
-        verb, "--paper", paper, {{"a4", Paper::a4}, {"a3", Paper::a3}, {"letter", Paper::letter}});
+        verb, "--paper", paper,
+        {{"a4", Paper::a4}, {"a3", Paper::a3}, {"letter", Paper::letter}, {"phone", Paper::a4}});
+    constexpr int phone_px = 1080;
+    if (options.phone) options.width_px = phone_px;
     if (!width.empty() && kind != Kind::png) {
       throw CommandError(verb, "--width is for PNG; PDF and SVG have no pixels", "Leave it out.");
     }
@@ -170,6 +179,9 @@ Command parse_bodies(const Arguments& arguments) {
                        "Name one with -o: key.pdf, key.svg or key.png.");
   }
   options.picture = picture.read("bodies", options.to.kind);
+  if (options.picture.phone) {
+    throw CommandError("bodies", "a key is drawn on paper", "--paper takes a4, a3 or letter here.");
+  }
   options.common = common.read("bodies");
   return options;
 }

@@ -11,6 +11,7 @@
 #include "output/zone_text.hpp"
 #include "painting/measure.hpp"
 #include "scene/diagram.hpp"
+#include "scene/phone.hpp"
 #include "verbs/command_error.hpp"
 #include "verbs/over_surveys.hpp"
 #include "verbs/picture.hpp"
@@ -66,10 +67,18 @@ std::string output_of(const std::string& file, const MapOptions& options) {
   return (fs::path(options.to.path) / name).string();
 }
 
+std::vector<scene::Page> pages_of(const weighing::Result& result, const MapOptions& options) {
+  const scene::DiagramOptions diagram = diagram_options(options);
+  if (!options.picture.phone) return scene::diagram(result, diagram, painting::measure());
+  const auto page = scene::phone_page(result, options.picture.sheet, diagram, painting::measure());
+  if (!page) return {};
+  return {*page};
+}
+
 Outcome draw(const Loaded& loaded, const RulesInForce& rules, const std::string& output,
              const MapOptions& options) {
   const weighing::Result result = weighed(loaded, rules);
-  const auto pages = scene::diagram(result, diagram_options(options), painting::measure());
+  const auto pages = pages_of(result, options);
   if (pages.empty()) {
     return {{},
             fmt::format("tinworm map: {}: {} has no {} sheet\n", loaded.file, result.body->name,

@@ -22,6 +22,7 @@ struct CommonOptions {
 struct PictureOptions {
   scene::SheetKind sheet = scene::SheetKind::structure;  // of SVG and PNG; PDF has all
   scene::Paper paper = scene::Paper::a4;
+  bool phone = false;   // one tall column for a telephone, SVG or PNG; in place of paper
   int width_px = 2400;  // of PNG
 };
 

@@ -82,6 +82,10 @@ TEST(CommandLine, SaysWhatIsWrongAndWhatWasMeant) {
       {"bodies small-body --page skin",
        "tinworm bodies: --page, --paper and --width are for pictures\nName one with -o: key.pdf, "
        "key.svg or key.png.\n"},
+      {"bodies small-body --paper phone -o key.png",
+       "tinworm bodies: a key is drawn on paper\n--paper takes a4, a3 or letter here.\n"},
+      {"map good.yaml --paper phone -o out.pdf",
+       "tinworm map: --paper phone is for SVG and PNG\nA PDF takes a4, a3 or letter.\n"},
       {"bodies small-body -o key.csv",
        "tinworm bodies: bodies doesn't make csv\nIt makes text, json, pdf, svg or png.\n"},
       {"bodies small-bdy --panels panels",

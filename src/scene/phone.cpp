@@ -1,0 +1,114 @@
+#include "scene/phone.hpp"
+
+#include <fmt/format.h>
+
+#include "scene/blank_page.hpp"
+#include "scene/body_view.hpp"
+#include "scene/callout.hpp"
+#include "scene/column.hpp"
+#include "scene/drafting.hpp"
+#include "scene/label.hpp"
+#include "scene/naming.hpp"
+#include "scene/not_seen.hpp"
+#include "scene/spot_mark.hpp"
+#include "scene/writer.hpp"
+
+namespace tinworm::scene {
+namespace {
+
+constexpr double margin_mm = 2.5;
+constexpr double no_end_mm = 2000;  // what is written finds its own height
+const Style car_style{11.5, Font::bold, black, Says::title, 1.2};
+const Style line_style{7.5, Font::regular, black, Says::title, 1.25};
+const Style place_style{7.5, Font::bold, black, Says::callout, 1.25};
+
+std::string car_text(const survey::Car& car) {
+  return car.built ? fmt::format("{}, {}", car.name, *car.built) : car.name;
+}
+
+void write_private(Writer& writer, const weighing::Result& result) {
+  const survey::Car& car = result.survey.car;
+  for (const std::string& text :
+       {car.owner, car.registration, car.chassis_number, result.survey.visit.place}) {
+    if (!text.empty()) writer.block(text, line_style);
+  }
+}
+
+void write_head(Writer& writer, const weighing::Result& result, SheetKind kind,
+                const DiagramOptions& options) {
+  writer.block(car_text(result.survey.car), car_style);
+  writer.block(fmt::format("Surveyed {}. {}.", result.survey.visit.date.text(), name_of(kind)),
+               line_style);
+  if (options.signed_name && !result.survey.visit.by.empty())
+    writer.block("By " + result.survey.visit.by, line_style);
+  if (options.private_too) write_private(writer, result);
+  writer.y += apart_mm * 0.5;
+  writer.rule();
+  write_verdict(writer, result);
+}
+
+// Every ring of the drawing in words; the worst three with what is known of them.
+void write_places(Writer& writer, const Drafting& drafting) {
+  constexpr int in_full = 3, most = 9;
+  const std::vector<Callout> places = callouts_of(drafting, most);
+  if (places.empty()) return;
+  writer.rule();
+  writer.block("Worst first", heading_style);
+  writer.y += 0.4;
+  for (std::size_t i = 0; i < places.size(); ++i) {
+    const int rank = places[i].mark->spot->rank;
+    if (rank > most) break;
+    writer.block(fmt::format("{}  {}", rank, places[i].title), place_style);
+    if (i < in_full) writer.block(places[i].detail, list_style, 3.5);
+  }
+  writer.y += apart_mm * 0.4;
+}
+
+void write_foot(Writer& writer, const weighing::Result& result) {
+  writer.rule();
+  writer.block(result.caution, caution_style);
+  writer.y += apart_mm * 0.4;
+  writer.block(
+      fmt::format("Survey fingerprint {} (SHA-256, first 12)", result.sha256.substr(0, 12)),
+      caution_style);
+}
+
+}  // namespace
+
+std::optional<Page> phone_page(const weighing::Result& result, SheetKind kind,
+                               const DiagramOptions& options, const Measure& measure) {
+  const Area whole{margin_mm, margin_mm, phone_width_mm - 2 * margin_mm, no_end_mm};
+  std::optional<Sheet> sheet = lay_out_stacked(kind, *result.body, whole);
+  if (!sheet) return std::nullopt;
+  Layer tried;
+  Writer trial{tried, whole, margin_mm, measure};
+  write_head(trial, result, kind, options);
+  sheet = lay_out_stacked(kind, *result.body, {whole.x_mm, trial.y, whole.width_mm, no_end_mm});
+  sheet->frame = {0, 0, phone_width_mm, no_end_mm};
+
+  Page page = blank_page(*sheet, {phone_width_mm, no_end_mm});
+  Writer writer{page.layer("column"), whole, margin_mm, measure};
+  write_head(writer, result, kind, options);
+  Drafting drafting{page, *sheet, result, options, measure, FreeSpace(sheet->drawing),
+                    {},   {},     {},     {}};
+  drafting.numbers_everywhere = false;
+  draw_body(drafting);
+  draw_view_names(drafting);
+  draw_spots(drafting);
+  for (const SpotMark& mark : drafting.spots) drafting.space.cover(mark.shape);
+  label_outside(drafting, label_inside(drafting));
+  ring_ranks(drafting, {});
+
+  writer.y = sheet->drawing.bottom() + apart_mm;
+  write_places(writer, drafting);
+  write_rules(writer, result, "");
+  write_legend(writer, drafting.used, result.constants, Fit::roomy);
+  write_limits(writer, result, "");
+  write_foot(writer, result);
+  page.height_mm = writer.y + margin_mm;
+  page.frame = {0, 0, phone_width_mm, page.height_mm};
+  page.label = "1";
+  return page;
+}
+
+}  // namespace tinworm::scene
