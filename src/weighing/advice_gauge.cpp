@@ -52,7 +52,7 @@ void ask_for_film(Asking& asking) {
   if (bounded.empty()) return;
   asking.of_zone(*bounded.front(), "film-not-read",
                  fmt::format("can the coat be measured or taken off on {}? The gauge read through "
-                             "it, and no film of paint is recorded.",
+                             "it, and no film that could be paint is recorded.",
                              list(bounded)),
                  "As they stand the readings only say that the sheet is no thicker.");
 }

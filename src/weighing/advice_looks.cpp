@@ -119,11 +119,11 @@ void ask_for_insides(Asking& asking) {
 void ask_about_drains(Asking& asking) {
   for (const Look& look : asking.looks)
     if (inside_open_to_doubt(look) && drains_shut(look))
-      asking.of_zone(look, "blocked-drain",
-                     fmt::format("{}: can its drains be cleared and its inside be looked at? They "
-                                 "are {}.",
-                                 title(look), word(*look.facts.entry->drains)),
-                     "Water stands behind a drain that is shut, and there nobody looked.");
+      asking.of_zone(
+          look, "blocked-drain",
+          fmt::format("{}: can its drains, which are {}, be cleared and its inside be looked at?",
+                      title(look), word(*look.facts.entry->drains)),
+          "Water stands behind a drain that is shut, and there nobody looked.");
 }
 
 void ask_about_insides_of_none(Asking& asking) {

@@ -47,10 +47,9 @@ void ask_of(Asking& asking, bool (*holds)(const Mend&), std::string_view kind,
 }  // namespace
 
 void ask_about_repairs(Asking& asking) {
-  ask_of(
-      asking, joint_unknown, "repair-joint", "how {} joined: {}?",
-      "A seam weld all round can be relied on and tacks can't; until the joint is known, neither "
-      "is the repair.");
+  ask_of(asking, joint_unknown, "repair-joint", "how {} joined: {}?",
+         "A seam weld all round can be relied on and tacks can't; an unknown joint leaves the "
+         "repair unknown.");
   ask_of(asking, rests_on_unknown, "repair-beneath",
          "can the metal be measured round {1}? Rust may go on beneath.",
          "A patch hides the metal that has to carry it.");

@@ -22,54 +22,6 @@ const std::string bad_survey_problems =
     "  bare: 51 52 53\n"
     "              ^\n";
 
-TEST(Check, SaysThatAllReadsWell) {
-  const Ended ended = Workshop().run("check good.yaml --panels panels");
-  EXPECT_EQ(ended.status, 0);
-  EXPECT_THAT(ended.results,
-              StartsWith("good.yaml: no mistakes; small-body 2, 3 zones named, 1 spot\n"));
-  EXPECT_EQ(ended.messages, "");
-}
-
-TEST(Check, NamesEveryMistakeWithItsPlace) {
-  const Ended ended = Workshop().run("check bad.yaml --panels panels");
-  EXPECT_EQ(ended.status, 1);
-  EXPECT_EQ(ended.results, bad_survey_problems);
-  EXPECT_EQ(ended.messages, "");
-}
-
-TEST(Check, GivesMistakesAsJson) {
-  const Ended ended = Workshop().run("check bad.yaml --panels panels --format json");
-  EXPECT_EQ(ended.status, 1);
-  const auto json = nlohmann::json::parse(ended.results);
-  EXPECT_EQ(json["kind"], "check");
-  ASSERT_EQ(json["problems"].size(), 2u);
-  EXPECT_EQ(json["problems"][0]["line"], 4);
-}
-
-TEST(Check, ShowsTheMistakesOfABodyPlanToo) {
-  const Workshop workshop;
-  workshop.put("panels/small-body.yaml", "plan: 1\nbody: small-body\nversion: none\n");
-  const Ended ended = workshop.run("check good.yaml --panels panels");
-  EXPECT_EQ(ended.status, 1);
-  EXPECT_THAT(ended.results, HasSubstr("the body plan panels/small-body.yaml has errors"));
-  EXPECT_THAT(ended.results, HasSubstr("panels/small-body.yaml:3:10: "));
-}
-
-TEST(Check, RefusesAnotherVersionOfTheBody) {
-  const Workshop workshop;
-  std::string survey = workshop.text("good.yaml");
-  survey.replace(survey.find("small-body 2"), 12, "small-body 1");
-  workshop.put("good.yaml", survey);
-  const Ended ended = workshop.run("check good.yaml --panels panels");
-  EXPECT_EQ(ended.status, 1);
-  EXPECT_EQ(ended.results,
-            "good.yaml:2:7: the body plan is of another version than the survey was made for "
-            "(found \"small-body 1\"; allowed: small-body 2; look whether the zones still mean the "
-            "same, then write 2)\n"
-            "body: small-body 1\n"
-            "      ^\n");
-}
-
 TEST(Weigh, BeginsWithTheVerdictAndEndsWithTheCaution) {
   const Ended ended = Workshop().run("weigh good.yaml --panels panels");
   EXPECT_EQ(ended.status, 0);

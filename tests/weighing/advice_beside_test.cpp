@@ -38,10 +38,20 @@ TEST(AdviceBeside, AsksForPhotosThatArentThere) {
     std::vector<std::string> asked;
   } cases[] = {
       {{"photos", "photos/1.jpg", "photos/2.jpg", "wing.jpg"}, {}},
-      {{"photos", "photos/1.jpg", "wing.jpg"}, {"@"}},
-      {{"photos", "photos/2.jpg"}, {"@"}},
-      {{"wing.jpg"}, {"@"}},
-      {{}, {"@", "@"}},
+      {{"photos", "photos/1.jpg", "wing.jpg"},
+       {"9 photo-missing: where is the photo photos/2.jpg? It is named but not there. What can't "
+        "be shown carries less weight."}},
+      {{"photos", "photos/2.jpg"},
+       {"8 photo-missing: where are the photos wing.jpg; photos/1.jpg? They are named but not "
+        "there. What can't be shown carries less weight."}},
+      {{"wing.jpg"},
+       {"0 photo-folder: where is the folder of photos, \"photos\"? It isn't beside the survey. "
+        "What can't be shown carries less weight."}},
+      {{},
+       {"0 photo-folder: where is the folder of photos, \"photos\"? It isn't beside the survey. "
+        "What can't be shown carries less weight.",
+        "8 photo-missing: where is the photo wing.jpg? It is named but not there. What can't be "
+        "shown carries less weight."}},
   };
   for (const auto& c : cases) EXPECT_EQ(asked(survey, holding(c.there)), c.asked);
   EXPECT_TRUE(asked(survey, {}).empty()) << "nobody looked";
@@ -72,9 +82,19 @@ TEST(AdviceBeside, AsksForTheStationsOfLastTime) {
     std::vector<std::string> before, now, asked;
   } cases[] = {
       {{"middle"}, {"middle", "jack"}, {}},
-      {{"middle", "jack"}, {"middle"}, {"@"}},
-      {{"middle"}, {"midle"}, {"@"}},
-      {{"upper end", "hole 1"}, {"lower end", "hole 2"}, {"@"}},
+      {{"middle", "jack"},
+       {"middle"},
+       {"29 not-measured-again: can it be measured again, as in 2022-05: outer sill, left (51), "
+        "jack? Only the same place measured twice shows how fast it rusts."}},
+      {{"middle"},
+       {"midle"},
+       {"30 spot-name: outer sill, left (51), midle: is it what the survey of 2022-05 calls "
+        "\"middle\"? Only a place of the same name is compared over the years."}},
+      {{"upper end", "hole 1"},
+       {"lower end", "hole 2"},
+       {"29 not-measured-again: can it be measured again, as in 2022-05: outer sill, left (51), "
+        "upper end; outer sill, left (51), hole 1? Only the same place measured twice shows how "
+        "fast it rusts."}},
   };
   for (const auto& c : cases)
     EXPECT_EQ(asked(measured(c.now, now), measured(c.before, then)), c.asked);
@@ -99,7 +119,9 @@ TEST(AdviceBeside, AsksWhetherItIsTheSameCar) {
     after.car.chassis_number = "W12-004417";
     return asked(after, before);
   };
-  const std::vector<std::string> same_car = {"@"};
+  const std::vector<std::string> same_car = {
+      "0 another-car: is it the same car? Name, year or chassis number differ from those of "
+      "2022-05. Metal of two cars compared says nothing of either."};
   EXPECT_EQ(changed([](survey::Car& car) { car.name = "Coble 950"; }), same_car);
   EXPECT_EQ(changed([](survey::Car& car) { car.built = 1968; }), same_car);
   EXPECT_EQ(changed([](survey::Car& car) { car.chassis_number = "W12-004418"; }), same_car);
