@@ -27,6 +27,7 @@ struct Prior {
 struct Repeatability {
   double standard_mm = 0;
   double degrees_of_freedom = 0;
+  bool operator==(const Repeatability&) const = default;
 };
 
 // Readings that differ by more than the limit (1e-9 mm to spare for decimal input).

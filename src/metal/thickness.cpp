@@ -47,13 +47,26 @@ std::vector<Component> budget_of(const Measured& spot, const Baseline& baseline,
   return budget;
 }
 
+// Welch-Satterthwaite asks for independent estimates. The scatter of spot and reference is mostly
+// one estimate, pooled over the survey, and then counts as one: else its degrees of freedom would
+// count twice.
+std::vector<Component> of_independent_estimates(std::vector<Component> budget, const Measured& spot,
+                                                const Baseline& baseline) {
+  const auto& sound = baseline.measured;
+  if (!sound || sound->repeatability != spot.repeatability) return budget;
+  const double standard = combined_standard(std::span(budget).first(2));
+  budget.erase(budget.begin());
+  budget.front() = {"scatter", standard, 1, spot.repeatability.degrees_of_freedom};
+  return budget;
+}
+
 }  // namespace
 
 MetalInterval metal_left(const Measured& spot, const Baseline& baseline, double gauge_standard_mm,
                          double coverage) {
   const double lambda = spot.mean_mm / baseline.sheet_mm;
   auto budget = budget_of(spot, baseline, gauge_standard_mm);
-  const Expanded u = expanded(budget, coverage);
+  const Expanded u = expanded(of_independent_estimates(budget, spot, baseline), coverage);
   return {lambda, std::max(0.0, lambda - u.half_width), lambda + u.half_width, u,
           std::move(budget)};
 }

@@ -1,9 +1,12 @@
 #include "output/explain.hpp"
 
+#include <cmath>
+
 #include <fmt/format.h>
 
 #include "output/display_width.hpp"
 #include "output/figures.hpp"
+#include "output/table.hpp"
 #include "output/zone_text.hpp"
 
 namespace tinworm::output {
@@ -39,21 +42,29 @@ std::string freedom_text(std::optional<double> degrees) {
   return degrees ? fmt::format("{:.1f}", *degrees) : "infinite";
 }
 
+// Unit of u: mm or a fraction of the sheet, as the sensitivity makes of it.
 std::string budget(const MetalLeft& metal, const TextStyle& style) {
-  std::string text;
+  if (metal.budget.empty()) return "";
+  std::vector<Row> rows;
   for (const metal::Component& part : metal.budget) {
-    text +=
-        line(fmt::format("uncertainty: {}: u = {:.4f}, sensitivity {:.4f}, degrees of freedom {}",
-                         part.what, part.standard, part.sensitivity,
-                         freedom_text(part.degrees_of_freedom)),
+    rows.push_back({part.what, fmt::format("{:.4f}", part.standard),
+                    fmt::format("{:.4f}", part.sensitivity),
+                    fmt::format("{:.4f}", std::abs(part.standard * part.sensitivity)),
+                    freedom_text(part.degrees_of_freedom)});
+  }
+  rows.push_back({"together", "", "", fmt::format("{:.4f}", metal::combined_standard(metal.budget)),
+                  freedom_text(metal.degrees_of_freedom)});
+  return table({{"uncertainty of the metal left"},
+                {"u", Align::right},
+                {"sensitivity", Align::right},
+                {"comes to", Align::right},
+                {"degrees of freedom", Align::right}},
+               rows, style.width, "    ") +
+         line(
+             "degrees of freedom together by Welch–Satterthwaite; a scatter that spot and "
+             "reference "
+             "share counts once",
              style);
-  }
-  if (!metal.budget.empty()) {
-    text += line(fmt::format("effective degrees of freedom {} (Welch–Satterthwaite)",
-                             freedom_text(metal.degrees_of_freedom)),
-                 style);
-  }
-  return text;
 }
 
 std::string metal_text(const MetalLeft& metal, const TextStyle& style) {

@@ -29,7 +29,8 @@ TEST(Thickness, GaugeErrorNearlyCancelsAgainstAReferenceReadWithIt) {
   EXPECT_FALSE(line(m, "gauge").degrees_of_freedom);
   // u^2 = 0.02^2 + 0.64 x 0.0008 + 0.01^2 = 0.001012
   EXPECT_NEAR(m.uncertainty.standard, std::sqrt(0.001012), 1e-12);
-  const double dof = 0.001012 * 0.001012 / (0.0004 * 0.0004 / 10 + 0.000512 * 0.000512 / 10);
+  // Both scatters are one estimate with 10 degrees of freedom: u^2 = 0.000912.
+  const double dof = 0.001012 * 0.001012 / (0.000912 * 0.000912 / 10);
   EXPECT_NEAR(m.uncertainty.degrees_of_freedom.value(), dof, 1e-9);
   EXPECT_NEAR(m.high - m.value, coverage_factor(.95, dof) * std::sqrt(0.001012), 1e-12);
   EXPECT_NEAR(m.value - m.low, m.high - m.value, 1e-12);

@@ -137,10 +137,12 @@ rear end, pitting, rank 1
   readings: 4, mean 32 thou, least 31 thou
   baseline: 40 thou, reference readings in the zone
   metal left: 0.800 (low 0.720, high 0.880), 95 % interval
-  uncertainty: repeatability of the spot's mean: u = 0.0200, sensitivity 0.9900, degrees of
-    freedom 8.0
-  uncertainty: the gauge: u = 0.0500, sensitivity 0.2000, degrees of freedom infinite
-  effective degrees of freedom 8.5 (Welch–Satterthwaite)
+    uncertainty of the metal left          u  sensitivity  comes to  degrees of freedom
+    repeatability of the spot's mean  0.0200       0.9900    0.0198                 8.0
+    the gauge                         0.0500       0.2000    0.0100            infinite
+    together                                                 0.0222                 8.5
+  degrees of freedom together by Welch–Satterthwaite; a scatter that spot and reference share
+    counts once
   left under the deepest pit: 0.490
   as weighed: 0.800 (low 0.720, high 0.880)
   near: front spring hanger, 5.8 in away

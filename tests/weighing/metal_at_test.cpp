@@ -148,9 +148,9 @@ TEST(MetalAt, HandsAndToolsCutInTheirOrder) {
 // 5 x .04^2 = .008: s^2 = .010075/10 = .0010075, s = .031741, 10 df.
 // t = .8075, t0 = 1.01, lambda = .799505. u: repeatability of the mean s/sqrt4/t0 = .0157134;
 // of the reference lambda s/sqrt3/t0 = .0145065; gauge .05 (1 - lambda)/t0 = .00992550.
-// u_c = .0235798; with 10 df for the first two and infinite for the third,
-// nu = u_c^4 / (.0157134^4 + .0145065^4) x 10 = 29.36; t(.975, 29.36) = 2.0442 (between
-// NIST's 2.042 at 30 and 2.045 at 29): half-width .04820.
+// u_c = .0235798. The first two rest on one estimate of the scatter and count as one, .0213859 with
+// 10 df; the third has infinite: nu = (.0235798/.0213859)^4 x 10 = 14.78; t(.975, 14.78) = 2.1343
+// (between NIST's 2.145 at 14 and 2.131 at 15): half-width .05033.
 TEST(MetalAt, ReadingsGiveAnIntervalByTheGum) {
   survey::Spot found = spot("rear end", Rust::pitting);
   found.metal_mm = {.81, .78, .84, .80};
@@ -163,9 +163,9 @@ TEST(MetalAt, ReadingsGiveAnIntervalByTheGum) {
   EXPECT_NEAR(*got.metal.mean_mm, .8075, 1e-12);
   EXPECT_NEAR(*got.metal.least_mm, .78, 1e-12);
   EXPECT_NEAR(*got.metal.baseline_mm, 1.01, 1e-12);
-  expect_span(got.metal.shown, {.799505 - .04820, .799505, .799505 + .04820}, 2e-4);
+  expect_span(got.metal.shown, {.799505 - .05033, .799505, .799505 + .05033}, 2e-4);
   ASSERT_TRUE(got.metal.degrees_of_freedom);
-  EXPECT_NEAR(*got.metal.degrees_of_freedom, 29.36, .05);
+  EXPECT_NEAR(*got.metal.degrees_of_freedom, 14.78, .02);
 }
 
 TEST(MetalAt, TakesTheFirstBaselineThatExists) {
