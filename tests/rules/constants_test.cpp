@@ -30,6 +30,35 @@ TEST(Constants, AreEachTheirOwn) {
   }
 }
 
+// Those that come from outside stand at the figures of their sources.
+TEST(Constants, StandAtTheFiguresOfTheirSources) {
+  const struct {
+    const char* key;
+    double value;
+    const char* source;
+  } cases[] = {
+      {"near-radius", 300, "UK MOT inspection manual, cars, Appendix A section 2: 30 cm"},
+      {"repair-limit", .85, "US Army TB 9-2510-242-40, frame members: up to 15 % loss tolerated"},
+      {"pit-limit", .70, "IMO 2011 ESP Code, Annex A Part B 8.2.1.3: 70 % to remain"},
+      {"echo-factor", 2.3, "ratio of sound speeds in steel and paint (gauge application notes)"},
+      {"pair-baseline", .05, "EN 10131:2006 Table 1: .05 of 1.00 mm"},
+      {"survey-sheet", .10, "common practice"},
+      {"plan-sheet", .20, "common practice"},
+      {"film-factory", 200, "common practice: factory paint 90 to 180 um"},
+      {"film-repainted", 500, "common practice: repaint 200 to 500 um"},
+      {"film-heavy", 1000, "common practice: over about 1000 um filler"},
+      {"echo-film-limit", 500, "common practice: over that no paint"},
+      {"too-thick", 1.25, "common practice: a plate or a double skin"},
+  };
+  std::size_t outside = 0;
+  for (const Constant& each : constants()) outside += each.standing != Standing::memory;
+  EXPECT_EQ(outside, std::size(cases));
+  for (const auto& each : cases) {
+    EXPECT_EQ(value(Rules{}, constant(each.key)), each.value) << each.key << ": " << each.source;
+    EXPECT_NE(constant(each.key).standing, Standing::memory) << each.key;
+  }
+}
+
 TEST(Constants, ChangesOfSomeKeysAlone) {
   Rules rules;
   rules.near_radius_mm = 250;

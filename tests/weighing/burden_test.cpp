@@ -88,6 +88,15 @@ TEST(Burden, LengthCountsSpotsNoBetter) {
   EXPECT_EQ(spots[3].share_of_length, 0);
 }
 
+// A size without a place counts by its length in full: 90 of 1000 mm, not its 50 across.
+TEST(Burden, ASpotWithoutAPlaceCountsByItsLength) {
+  survey::Survey survey = fixture::sound_survey();
+  survey::Spot somewhere = spot("somewhere", Rust::scale);
+  somewhere.size = {90, 50};
+  survey.zones[51].found = {somewhere};
+  EXPECT_NEAR(weigh(survey, {}).zone(51)->spots[0].share_of_length, .09, 1e-12);
+}
+
 TEST(Burden, ANearSpotOnALocalZoneWeighsAsMain) {
   survey::Survey survey = fixture::sound_survey();
   survey.zones[71].found = {placed("front", Rust::pitting, {1700, -600, 300}, {100, 100})};
