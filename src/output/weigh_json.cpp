@@ -178,7 +178,9 @@ ordered_json open_up(const weighing::Result& result) {
     json.push_back({{"zone", zone_name(open.zone, open.own)},
                     {"why", open.why},
                     {"could_become", word(open.could_become)},
-                    {"rule", open.rule}});
+                    {"rule", open.rule},
+                    {"structure_high_if_no_worse", rounded(open.structure_high_if_no_worse)},
+                    {"structure_low_if_gone", rounded(open.structure_low_if_gone)}});
   }
   return json;
 }

@@ -5,6 +5,7 @@
 #include "weighing/advice.hpp"
 #include "weighing/burden.hpp"
 #include "weighing/gauging.hpp"
+#include "weighing/reach.hpp"
 #include "weighing/verdict.hpp"
 #include "weighing/weigh_box.hpp"
 #include "weighing/weigh_zone.hpp"
@@ -65,6 +66,7 @@ Result weigh(const survey::Survey& survey, const rules::Rules& rules) {
     result.boxes.push_back(weigh_box(box, result.zones, facts, rules));
   rank(result.zones);
   judge(result, facts, rules);
+  reach(result, facts, rules);
   result.advice = advice(result, rules);
   return result;
 }
