@@ -207,6 +207,18 @@ TEST(Advice, KnowsItsZoneSpotAndPlace) {
   EXPECT_EQ(advice[1].place, (survey::Place{111, 9}));
 }
 
+TEST(Advice, GoesByTheRulesInForce) {
+  rules::Rules strict;
+  strict.ask_readings = 11;  // the thorough survey has 10
+  strict.ask_gap_mm = 1;
+  Survey survey = thorough();
+  survey.gaps = {{"left door rear edge", 4.5, 3.0, {}}};
+  const std::vector<Advice> advice = weigh(survey, strict).advice;
+  ASSERT_EQ(advice.size(), 2u);
+  EXPECT_EQ(advice[0].kind, "few-readings");
+  EXPECT_EQ(advice[1].kind, "gap-moves");
+}
+
 TEST(Advice, StandsByWhatItCanChange) {
   const auto& kinds = advice_kinds();
   EXPECT_EQ(std::set<std::string_view>(kinds.begin(), kinds.end()).size(), kinds.size());
