@@ -146,19 +146,24 @@ ordered_json zone_json(const weighing::Result& result, const weighing::Zone& zon
   return json;
 }
 
-ordered_json verdict(const weighing::Result& result) {
-  ordered_json reasons = ordered_json::array();
-  for (const weighing::Reason& reason : result.reasons) {
-    reasons.push_back({{"zone", zone_name(reason.zone, reason.own)},
-                       {"spot", text_or_null(reason.spot)},
-                       {"text", reason.text},
-                       {"rule", reason.rule},
-                       {"source", reason.source}});
+ordered_json reasons_json(const std::vector<weighing::Reason>& reasons) {
+  ordered_json json = ordered_json::array();
+  for (const weighing::Reason& reason : reasons) {
+    json.push_back({{"zone", zone_name(reason.zone, reason.own)},
+                    {"spot", text_or_null(reason.spot)},
+                    {"text", reason.text},
+                    {"rule", reason.rule},
+                    {"source", reason.source}});
   }
+  return json;
+}
+
+ordered_json verdict(const weighing::Result& result) {
   return {{"word", word(result.verdict)},
           {"could_be", word(result.could_be)},
           {"open_up_first", result.open_up_first},
-          {"reasons", reasons}};
+          {"reasons", reasons_json(result.reasons)},
+          {"also_to_repair", reasons_json(result.also_to_repair)}};
 }
 
 ordered_json boxes(const weighing::Result& result) {

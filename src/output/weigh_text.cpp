@@ -42,18 +42,41 @@ std::string opening(const Result& result, const TextStyle& style) {
          rules_block(result, style);
 }
 
+std::string also_text(const survey::Also& item) {
+  std::string text = item.what;
+  if (!item.code.empty()) text += " " + item.code;
+  if (!item.say.empty()) text += ": " + item.say;
+  return text;
+}
+
 std::string reasons(const Result& result, const TextStyle& style) {
   std::string lines;
   for (const weighing::Reason& reason : result.reasons) {
     lines += bullet(fmt::format("{} [{}]", reason.text, reason.rule), style);
   }
-  return section("Why", lines, style);
+  std::string also;
+  for (const weighing::Reason& reason : result.also_to_repair) {
+    also += bullet(fmt::format("{} [{}]", reason.text, reason.rule), style);
+  }
+  return section("Why", lines, style) + section("Also to be repaired", also, style);
+}
+
+// What the owner must see to first, whatever the metal says.
+std::string before_use(const Result& result, const TextStyle& style) {
+  std::string lines;
+  for (const survey::Also& item : result.survey.also) {
+    const auto* when = item.when ? std::get_if<survey::When>(&*item.when) : nullptr;
+    if (when && *when == survey::When::before_use) lines += bullet(also_text(item), style);
+  }
+  return section("Before it is driven", lines, style);
 }
 
 // Each rule named above, once, and where it comes from.
 std::string sources(const Result& result, const TextStyle& style) {
   std::vector<std::pair<std::string, std::string>> seen;
-  for (const weighing::Reason& reason : result.reasons) {
+  std::vector<weighing::Reason> all = result.reasons;
+  all.insert(all.end(), result.also_to_repair.begin(), result.also_to_repair.end());
+  for (const weighing::Reason& reason : all) {
     const std::pair<std::string, std::string> rule(reason.rule, reason.source);
     if (std::find(seen.begin(), seen.end(), rule) == seen.end()) seen.push_back(rule);
   }
@@ -212,9 +235,13 @@ std::string not_seen(const Result& result, const TextStyle& style) {
 std::string also(const Result& result, const TextStyle& style) {
   std::string lines;
   for (const survey::Also& item : result.survey.also) {
-    std::string line = item.what;
-    if (!item.code.empty()) line += " " + item.code;
-    if (!item.say.empty()) line += ": " + item.say;
+    std::string line = also_text(item);
+    if (item.when) {
+      const auto* when = std::get_if<survey::When>(&*item.when);
+      line += !when                                  ? "; by " + std::get<survey::PartialDate>(*item.when).text()
+              : *when == survey::When::before_use    ? "; before it is driven"
+                                                     : "; at the next survey";
+    }
     lines += bullet(line, style);
   }
   return section("Also", lines, style);
@@ -241,7 +268,7 @@ std::string rules_block(const Result& result, const TextStyle& style) {
 }
 
 std::string weigh_text(const Result& result, const TextStyle& style) {
-  return opening(result, style) + reasons(result, style) + burdens(result, style) +
+  return opening(result, style) + before_use(result, style) + reasons(result, style) + burdens(result, style) +
          coverage(result, style) + findings(result, style) + repairs(result, style) +
          boxes(result, style) + to_open(result, style) + not_seen(result, style) +
          questions(result, style) + also(result, style) + sources(result, style) + "\n" +

@@ -31,8 +31,9 @@ Section not_seen_section(const weighing::Result& result) {
     section.lines.push_back("No zone was left out altogether.");
   }
   std::vector<int> inside;
-  for (const weighing::OpenUp& each : result.open_up) {
-    if (each.rule == "inside-not-seen" && each.zone != 0) inside.push_back(each.zone);
+  for (const weighing::Zone& zone : result.zones) {
+    const bool asked = zone.number != 0 && zone.role == body::Role::main && zone.seen_share > 0;
+    if (asked && zone.inside == "not-seen") inside.push_back(zone.number);
   }
   if (!inside.empty()) {
     section.lines.push_back(fmt::format("Inside not seen: {}.", number_list(inside)));

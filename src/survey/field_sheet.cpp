@@ -90,7 +90,7 @@ class SheetReader {
 
   void read_headings(const Record& record) {
     for (const std::string& cell : record.cells) {
-      const std::string heading = lower(cell);
+      const std::string heading = lower(cell) == "metal" ? "readings" : lower(cell);
       const auto& known = sheet_headings();
       if (!heading.empty() && std::find(known.begin(), known.end(), heading) == known.end())
         refuse(record.row, "",
@@ -163,6 +163,9 @@ class SheetReader {
   void take(ZoneRows& zone, int row, const Column& column, const std::string& text,
             bool has_station) {
     const std::string value = column.free_words ? written(text) : value_text(text);
+    if (column.heading == "photo" &&
+        text.find_first_not_of("0123456789 ") == std::string::npos)
+      sheet_.numbered_photos = true;
     const bool with_either = column.heading == "note" || column.heading == "photo";
     if (!column.of_zone && has_station) {
       zone.found.push_back({fmt::format("        {}: {}", column.key, value), row, column.heading});

@@ -21,6 +21,7 @@ struct SheetProblem {
 
 struct FieldSheet {
   std::map<int, FormLines> zones;  // for Form::filled
+  bool numbered_photos = false;
   std::vector<SheetProblem> problems;
 };
 

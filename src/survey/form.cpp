@@ -129,21 +129,40 @@ class FormWriter {
   }
 
   void habits() {
-    blank(fmt::format("kept: {{use: {}, air: C3}}", words<Use>().back()),
-          fmt::format("use: {}; air: C1 to C5, CX (ISO 9223); waxed: 2023-09", choices<Use>()));
+    const Kept kept = form_.before ? form_.before->kept : Kept{};
+    const std::string use(kept.use ? word(*kept.use) : word(Use::all_weather));
+    const std::string air(kept.air ? word(*kept.air) : word(Air::c3));
+    blank(fmt::format("kept: {{use: {}, air: {}}}", use, air),
+          fmt::format("{}use: {}; air: C1 to C5, CX (ISO 9223); waxed: 2023-09",
+                      form_.before && (kept.use || kept.air) ? "as last time; " : "",
+                      choices<Use>()));
+    const MetalGauge gauge = form_.before ? form_.before->gauge : MetalGauge{};
     blank("gauges:");
-    blank("  metal: {uncertainty: 0.05 mm, coating: removed}",
+    blank(fmt::format("  metal: {{uncertainty: {:g} mm, coating: {}}}",
+                      gauge.uncertainty_mm.value_or(0.05), word(gauge.coating)),
           fmt::format("one standard deviation; {}", choices<Coating>()));
     if (form_.before && !form_.before->photos.name.empty()) {
       const PhotoFolder& photos = form_.before->photos;
       blank(fmt::format("photos: {{folder: {}, name: {}}}", written(photos.folder),
                         written(photos.name)),
             "a folder of its own for this visit; a photo is then just its number");
+    } else if (form_.numbered_photos) {
+      live("photos: {folder: photos, name: \"IMG_{}.jpg\"}", "a photo is then just its number");
     } else {
       blank("photos: {folder: photos, name: \"IMG_{}.jpg\"}", "a photo is then just its number");
     }
     blank("gaps:", "the best single sign of a weak middle");
-    blank("  - {where: left door rear edge, wheels: 4.5 mm, lift: 3.0 mm}");
+    if (!form_.before || form_.before->gaps.empty())
+      blank("  - {where: left door rear edge, wheels: 4.5 mm, lift: 3.0 mm}");
+    else
+      for (const Gap& gap : form_.before->gaps)
+        blank(fmt::format("  - {{where: {}, wheels: , lift: }}", written(gap.where)),
+              fmt::format("last time: {} on its wheels, {} on the lift", gap_text(gap.wheels_mm),
+                          gap_text(gap.lift_mm)));
+  }
+
+  static std::string gap_text(const std::optional<double>& gap_mm) {
+    return gap_mm ? fmt::format("{:g} mm", *gap_mm) : "not taken";
   }
 
   void seen() {
@@ -173,6 +192,8 @@ class FormWriter {
     remark("  ", "hand: " + choices<Hand>() + "; tap: " + choices<Tap>() +
                      "; probe: " + choices<Probe>() + "; magnet: " + choices<Magnet>());
     remark("  ", "also: hole 14x9, crack 30, stuffed " + choices<Stuffed>());
+    remark("  ", "repairs: " + choices<RepairKind>() + "; joint: " + choices<Joint>() +
+                     "; beneath: " + choices<Beneath>() + "; now: " + choices<Now>());
     remark("  ", "`none` is a place where sound metal was measured: the next survey needs it.");
   }
 
@@ -199,8 +220,43 @@ class FormWriter {
       remark("  ", fmt::format("measure here: it carries the {}", fmt::join(mounts, ", the ")));
   }
 
+  // How it was seen last time, and what was written of the zone as a whole.
+  void last_look(int number) {
+    std::vector<std::string> parts;
+    if (const auto how = form_.before->seen.find(number);
+        how != form_.before->seen.end() && how->second.word) {
+      const Seen& seen = how->second;
+      std::string text(word(*seen.word));
+      if (seen.word == SeenWord::part) text += fmt::format(" {:.0f} %", 100 * seen.share);
+      if (!seen.reason.empty()) text += ", " + seen.reason;
+      parts.push_back(text);
+    }
+    if (const auto entry = form_.before->zones.find(number);
+        entry != form_.before->zones.end()) {
+      const Zone& zone = entry->second;
+      if (zone.inside) parts.push_back(fmt::format("inside {}", word(*zone.inside)));
+      if (zone.drains) parts.push_back(fmt::format("drains {}", word(*zone.drains)));
+      if (!zone.film_um.empty())
+        parts.push_back(fmt::format("film {:g} um", fmt::join(zone.film_um, " ")));
+      if (!zone.note.empty()) parts.push_back(one_line(zone.note));
+    }
+    if (!parts.empty()) remark("  ", fmt::format("last time: {}", fmt::join(parts, "; ")));
+  }
+
+  static std::string one_line(std::string text) {
+    for (char& c : text)
+      if (c == '\n' || c == '\t') c = ' ';
+    return text;
+  }
+
+  // A spot's signs and its note; a repair's likewise.
+  static std::string with_note(std::string text, const std::string& note) {
+    return note.empty() ? text : fmt::format("{}; {}", text, one_line(note));
+  }
+
   void zone(const body::Zone& zone) {
     hints(zone);
+    if (form_.before) last_look(zone.number);
     if (const auto filled = form_.filled.find(zone.number); filled != form_.filled.end()) {
       add(fmt::format("  {}:", zone.number));
       lines_.insert(lines_.end(), filled->second.begin(), filled->second.end());
@@ -238,7 +294,7 @@ class FormWriter {
     blank("    found:");
     for (const Spot& spot : before.found) {
       blank(fmt::format("      - {}:{}", written(spot.name), position(spot)),
-            fmt::format("last time: {}", findings_line(spot)));
+            "last time: " + with_note(findings_line(spot), spot.note));
       std::erase(places, spot.name);
     }
     for (const std::string& name : places) blank(fmt::format("      - {}:", written(name)));
@@ -247,7 +303,7 @@ class FormWriter {
     blank("    repairs:", "say at each how it is now: " + choices<Now>());
     for (const Repair& repair : before.repairs)
       blank(fmt::format("      - {}", repair_line(repair)),
-            fmt::format("last time: {}", word(repair.now)));
+            "last time: " + with_note(std::string(word(repair.now)), repair.note));
   }
 
   // A place that no station gives is kept as it was written.
@@ -286,8 +342,14 @@ class FormWriter {
   void rest() {
     add("");
     blank("also:", "what else the owner must know");
-    blank("  - {what: tyres, code: \"0301\", say: sidewalls cracked, when: before-use}",
-          choices<When>() + " | a date");
+    if (!form_.before || form_.before->also.empty())
+      blank("  - {what: tyres, code: \"0301\", say: sidewalls cracked, when: before-use}",
+            choices<When>() + " | a date");
+    else
+      for (const Also& item : form_.before->also)
+        blank(fmt::format("  - {{what: {}, say: }}", written(item.what)),
+              fmt::format("last time: {}{}{}", item.code, item.code.empty() ? "" : " ",
+                          one_line(item.say)));
     blank("price: {asked: 9500 EUR, sound: 14000 EUR}", "private");
   }
 

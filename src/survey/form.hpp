@@ -25,6 +25,7 @@ struct Form {
   // Names, stations, references, repairs and what isn't fitted are kept; readings, photos and dates
   // are not, but stand beside as remarks.
   const Survey* before = nullptr;
+  bool numbered_photos = false;  // photos are numbers: their folder must be named
   // What is already known of a zone, below its key; takes the place of the lines to fill in.
   std::map<int, FormLines> filled;
 };

@@ -108,6 +108,7 @@ ExitStatus start_from_sheet(const StartOptions& options, const body::PlanPtr& pl
   }
   survey::FieldSheet sheet = survey::read_field_sheet(*records, *plan);
   form.filled = std::move(sheet.zones);
+  form.numbered_photos = sheet.numbered_photos;
   const survey::FormLines lines = survey::form_lines(*plan, form);
   const survey::Reading reading =
       survey::read_survey(survey::text_of(lines), [&](std::string_view) { return plan; });

@@ -183,6 +183,8 @@ struct Result {
   Verdict could_be = Verdict::not_known;
   bool open_up_first = false;
   std::vector<Reason> reasons;  // the verdict's, then those for opening up
+  // What would make it "repair" by itself, where the verdict is worse.
+  std::vector<Reason> also_to_repair;
   Burden structure, skin, shell;
   double one_zone_gone = 0;  // structure burden of one main zone rusted away on this body
   Coverage main, local, skin_seen;

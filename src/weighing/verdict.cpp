@@ -103,14 +103,20 @@ void find_verdict(Result& result, const std::vector<ZoneFacts>& facts, const rul
                               rule, rule_source(rule, rules)});
     return;
   }
-  std::vector<std::pair<int, Reason>> found;
-  each_seen_spot(result, facts, [&](const Spot& spot, const Zone& zone) {
-    const Level asks = level(spot, zone);
-    if (asks.verdict == result.verdict)
-      found.emplace_back(spot.rank, reason(spot, zone, asks.rule, rules));
-  });
-  std::ranges::stable_sort(found, {}, &std::pair<int, Reason>::first);
-  for (auto& [rank, each] : found) result.reasons.push_back(std::move(each));
+  const auto of_level = [&](Verdict verdict) {
+    std::vector<std::pair<int, Reason>> found;
+    each_seen_spot(result, facts, [&](const Spot& spot, const Zone& zone) {
+      const Level asks = level(spot, zone);
+      if (asks.verdict == verdict)
+        found.emplace_back(spot.rank, reason(spot, zone, asks.rule, rules));
+    });
+    std::ranges::stable_sort(found, {}, &std::pair<int, Reason>::first);
+    std::vector<Reason> reasons;
+    for (auto& [rank, each] : found) reasons.push_back(std::move(each));
+    return reasons;
+  };
+  result.reasons = of_level(result.verdict);
+  if (result.verdict > Verdict::repair) result.also_to_repair = of_level(Verdict::repair);
 }
 
 void find_could_be(Result& result, const std::vector<ZoneFacts>& facts) {

@@ -125,20 +125,30 @@ boxes::Kept at_end(const Setting& in, const std::vector<Zone>& zones,
   return boxes::kept(in.box, walls);
 }
 
+// The hand finds a weak place, not where it ends: no figure may be made of it.
+bool gives_way(const survey::Zone& zone) {
+  return std::ranges::any_of(zone.found, [](const survey::Spot& spot) {
+    return spot.hand == survey::Hand::gives || spot.hand == survey::Hand::breaks ||
+           spot.tap == survey::Tap::crunches || spot.probe == survey::Probe::goes_in;
+  });
+}
+
 std::string why_withheld(const body::Box& box, const std::vector<Zone>& zones,
                          const std::vector<ZoneFacts>& facts) {
   bool any_seen = false;
-  std::string inside, seam;
+  std::string inside, seam, gives;
   for (std::size_t i = 0; i < zones.size(); ++i) {
     if (!facts[i].plan || !in_box(box, facts[i].number)) continue;
     any_seen = any_seen || facts[i].is_seen();
     if (!facts[i].inside_seen()) inside = title(zones[i]);
     for (const Spot& spot : zones[i].spots)
       if (spot.rust == word(survey::Rust::seam)) seam = title(zones[i]);
+    if (facts[i].entry && gives_way(*facts[i].entry)) gives = title(zones[i]);
   }
   if (!any_seen) return "none of its walls was seen";
   if (!inside.empty()) return fmt::format("the inside of {} wasn't seen", inside);
   if (!seam.empty()) return fmt::format("a seam of {} is rusted", seam);
+  if (!gives.empty()) return fmt::format("{} gives way, and how far isn't known", gives);
   return "";
 }
 
