@@ -238,9 +238,9 @@ std::string also(const Result& result, const TextStyle& style) {
     std::string line = also_text(item);
     if (item.when) {
       const auto* when = std::get_if<survey::When>(&*item.when);
-      line += !when                                  ? "; by " + std::get<survey::PartialDate>(*item.when).text()
-              : *when == survey::When::before_use    ? "; before it is driven"
-                                                     : "; at the next survey";
+      line += !when ? "; by " + std::get<survey::PartialDate>(*item.when).text()
+              : *when == survey::When::before_use ? "; before it is driven"
+                                                  : "; at the next survey";
     }
     lines += bullet(line, style);
   }
@@ -268,11 +268,11 @@ std::string rules_block(const Result& result, const TextStyle& style) {
 }
 
 std::string weigh_text(const Result& result, const TextStyle& style) {
-  return opening(result, style) + before_use(result, style) + reasons(result, style) + burdens(result, style) +
-         coverage(result, style) + findings(result, style) + repairs(result, style) +
-         boxes(result, style) + to_open(result, style) + not_seen(result, style) +
-         questions(result, style) + also(result, style) + sources(result, style) + "\n" +
-         indented(result.caution, style.width, "", "");
+  return opening(result, style) + before_use(result, style) + reasons(result, style) +
+         burdens(result, style) + coverage(result, style) + findings(result, style) +
+         repairs(result, style) + boxes(result, style) + to_open(result, style) +
+         not_seen(result, style) + questions(result, style) + also(result, style) +
+         sources(result, style) + "\n" + indented(result.caution, style.width, "", "");
 }
 
 std::vector<Column> weigh_line_columns() {

@@ -163,8 +163,7 @@ class SheetReader {
   void take(ZoneRows& zone, int row, const Column& column, const std::string& text,
             bool has_station) {
     const std::string value = column.free_words ? written(text) : value_text(text);
-    if (column.heading == "photo" &&
-        text.find_first_not_of("0123456789 ") == std::string::npos)
+    if (column.heading == "photo" && text.find_first_not_of("0123456789 ") == std::string::npos)
       sheet_.numbered_photos = true;
     const bool with_either = column.heading == "note" || column.heading == "photo";
     if (!column.of_zone && has_station) {

@@ -56,8 +56,8 @@ std::string repair_words() {
     return fmt::format("{}", fmt::join(all, " | "));
   };
   return fmt::format("{}; joint {}; beneath {}; now {}; a size, a date, free words last",
-                     listed(words<RepairKind>()), listed(words<Joint>()),
-                     listed(words<Beneath>()), listed(words<Now>()));
+                     listed(words<RepairKind>()), listed(words<Joint>()), listed(words<Beneath>()),
+                     listed(words<Now>()));
 }
 
 const Line& repair_line() {
@@ -188,9 +188,11 @@ class LineReader {
     if (is_position(first) && starts_number(after_first_word(part)))
       return refused(part, "a position stands in one part", "at x 1150 z 200", "");
     const std::string meant = meant_by(part);
-    // Several words that only sound like one of ours are free words: "bolted to the rail" is no bleed.
+    // Several words that only sound like one of ours are free words: "bolted to the rail" is no
+    // bleed.
     constexpr std::size_t shared = 3;
-    if (meant.empty() || (!alone && first.substr(0, shared) != std::string_view(meant).substr(0, shared)))
+    if (meant.empty() ||
+        (!alone && first.substr(0, shared) != std::string_view(meant).substr(0, shared)))
       return false;
     return refused(part, fmt::format("this is no part of {}", line_.what), line_.example,
                    fmt::format("did you mean \"{}\"?", meant));

@@ -231,8 +231,7 @@ class FormWriter {
       if (!seen.reason.empty()) text += ", " + seen.reason;
       parts.push_back(text);
     }
-    if (const auto entry = form_.before->zones.find(number);
-        entry != form_.before->zones.end()) {
+    if (const auto entry = form_.before->zones.find(number); entry != form_.before->zones.end()) {
       const Zone& zone = entry->second;
       if (zone.inside) parts.push_back(fmt::format("inside {}", word(*zone.inside)));
       if (zone.drains) parts.push_back(fmt::format("drains {}", word(*zone.drains)));

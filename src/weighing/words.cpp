@@ -131,14 +131,16 @@ std::string metal_text(const Spot& spot) {
   const MetalLeft& metal = spot.metal;
   if (spot.step == Step::holed && metal.weighed.high <= 0) return "no metal left";
   const auto of_readings = [&] {
-    return fmt::format("{:.0f} % of the sheet left ({:.0f} to {:.0f} %)", percent(metal.shown.value),
-                       percent(metal.shown.low), percent(metal.shown.high));
+    return fmt::format("{:.0f} % of the sheet left ({:.0f} to {:.0f} %)",
+                       percent(metal.shown.value), percent(metal.shown.low),
+                       percent(metal.shown.high));
   };
   // What is less than the readings say is a judgement, and is not passed off as measured.
   if (metal.kind == SpanKind::interval && metal.weighed.value < metal.shown.value - 1e-9)
-    return fmt::format("about {:.0f} % left by hand and pits ({:.0f} to {:.0f} %); the readings say {}",
-                       percent(metal.weighed.value), percent(metal.weighed.low),
-                       percent(metal.weighed.high), of_readings());
+    return fmt::format(
+        "about {:.0f} % left by hand and pits ({:.0f} to {:.0f} %); the readings say {}",
+        percent(metal.weighed.value), percent(metal.weighed.low), percent(metal.weighed.high),
+        of_readings());
   const Span& span = metal.kind == SpanKind::interval && metal.weighed.value == metal.shown.value
                          ? metal.shown
                          : metal.weighed;

@@ -57,7 +57,7 @@ Questions
   - 51 outer sill, left: coat of 900 um; is there filler? Filler hides rust.
 
 Also
-  - tyres 0301: sidewalls uncracked
+  - tyres 0301: sidewalls uncracked; at the next survey
 
 Where these rules come from
   - past-limit: 15 % loss is the limit
