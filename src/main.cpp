@@ -62,7 +62,7 @@ int main(int count, char** words) {
     return tinworm::verbs::run_command(std::vector<std::string>(words + (count > 0), words + count),
                                        streams);
   } catch (const std::exception& error) {  // of our own making, or no memory
-    fmt::print(stderr, "tinworm: this should not happen: {}\n", error.what());
+    streams.complain(fmt::format("tinworm: this should not happen: {}\n", error.what()));
     return tinworm::verbs::file_trouble;
   }
 }

@@ -208,8 +208,10 @@ void add_questions(std::vector<Constant>& table) {
           {"ask.film-zones", "", "with film read on fewer zones, none is called unlike the rest", 2,
            50, memory, "a car's own paint is known from several panels",
            at<&Rules::ask_film_zones>},
-          {"ask.film-unlike", "", "times thicker or thinner than the car's film is asked about", 1,
-           10, practice, "the film that jumps from panel to panel tells of repaint",
+          {"ask.film-unlike", "",
+           "a panel's film this far from the car's, in the car's own spread, is "
+           "asked about",
+           1, 20, memory, "modified z-score, Iglewicz and Hoaglin 1993",
            at<&Rules::ask_film_unlike>},
           {"ask.film-patch", "", "times a zone's own film at one place is asked about", 1, 20,
            practice, "filler hides in a small part of a panel", at<&Rules::ask_film_patch>},

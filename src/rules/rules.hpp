@@ -100,8 +100,8 @@ struct Rules {
   double ask_repeats = 4;
   double ask_far_mm = 100;
   double ask_fresh_years = 1;
-  double ask_film_zones = 4;
-  double ask_film_unlike = 2;
+  double ask_film_zones = 5;
+  double ask_film_unlike = 3.5;
   double ask_film_patch = 3;
   double ask_gap_mm = 2;
 

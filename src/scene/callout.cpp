@@ -178,6 +178,14 @@ void draw_box(Drafting& drafting, const Callout& callout, const Box& box, const 
   leaders.items.push_back(Shape{{segment(seat.from, seat.to)}, {}, Stroke{paper, 2.0, {}}});
   leaders.items.push_back(Shape{{segment(seat.from, seat.to)}, {}, Stroke{ink, 0.75, {}}});
   leaders.items.push_back(Shape{{circle(seat.to, 0.5)}, ink, Stroke{paper, 0.4, {}}});
+  // A small place must be found at a glance too, in grey as well.
+  const Area spot = bounds(callout.mark->shape);
+  const double reach_mm = std::hypot(spot.width_mm, spot.height_mm) / 2 + 0.9;
+  constexpr double large_mm = 4.5;  // shows by itself
+  if (reach_mm < large_mm) {
+    leaders.items.push_back(Shape{{circle(spot.middle(), reach_mm)}, {}, Stroke{paper, 2.4, {}}});
+    leaders.items.push_back(Shape{{circle(spot.middle(), reach_mm)}, {}, Stroke{ink, 1.1, {}}});
+  }
   Layer& layer = drafting.page.layer("callouts");
   layer.items.push_back(Shape{{polyline(seat.area.grown(0.4))}, paper, {}});
   const bool from_ring =

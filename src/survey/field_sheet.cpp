@@ -48,12 +48,12 @@ std::string lower(std::string text) {
 
 // A number, word or date as it stands, so that it is read as one; else in quotes.
 std::string value_text(const std::string& cell) {
-  const bool plain = cell.find_first_of("\"'{}[]#&*!|>%@`\n\t") == std::string::npos &&
-                     cell.find(": ") == std::string::npos && !cell.ends_with(':') &&
-                     cell.front() != '-' && cell.front() != '?' && cell.front() != ':';
-  const std::size_t share = cell.find('%');  // `part 60 %`
-  const bool share_at_end = share != std::string::npos && share + 1 == cell.size() && share > 0;
-  if (share_at_end) return value_text(cell.substr(0, share)) + "%";
+  constexpr std::string_view never_first = "\"'{}[]#&*!|>%@`?:,";
+  const bool minus = cell.front() == '-' && cell.size() > 1 && cell[1] != ' ';  // `-3`
+  const bool plain = cell.find_first_of("\n\t") == std::string::npos &&
+                     cell.find(": ") == std::string::npos && cell.find(" #") == std::string::npos &&
+                     !cell.ends_with(':') && never_first.find(cell.front()) == std::string::npos &&
+                     (cell.front() != '-' || minus) && !cell.starts_with("---");
   return plain ? cell : written(cell);
 }
 
@@ -75,7 +75,9 @@ class SheetReader {
     read_headings(records_.front());
     if (!sheet_.problems.empty()) return std::move(sheet_);
     for (std::size_t i = 1; i < records_.size(); ++i) row(records_[i]);
-    for (auto& [zone, rows] : zones_) sheet_.zones.emplace(zone, lines_of(rows));
+    for (auto& [zone, rows] :
+         zones_)  // rows of the printed sheet that nobody filled in say nothing
+      if (!rows.found.empty() || !rows.of_zone.empty()) sheet_.zones.emplace(zone, lines_of(rows));
     return std::move(sheet_);
   }
 
@@ -208,6 +210,23 @@ class SheetReader {
 
 }  // namespace
 
+namespace {
+
+// "the first is on line 119" of a survey nobody has seen, as the row it came from.
+std::string by_row(const std::string& text, const FormLines& lines) {
+  constexpr std::string_view word = "line ";
+  const std::size_t at = text.find(word);
+  if (at == std::string::npos) return text;
+  const std::size_t from = at + word.size();
+  const std::size_t end = std::min(text.find_first_not_of("0123456789", from), text.size());
+  if (end == from) return text;
+  const std::size_t line = std::stoul(text.substr(from, std::min<std::size_t>(end - from, 8)));
+  if (line < 1 || line > lines.size() || lines[line - 1].row == 0) return text;
+  return fmt::format("{}row {}{}", text.substr(0, at), lines[line - 1].row, text.substr(end));
+}
+
+}  // namespace
+
 const std::vector<std::string>& sheet_headings() {
   static const std::vector<std::string> all = [] {
     std::vector<std::string> headings = {"zone", "station"};
@@ -228,6 +247,7 @@ std::vector<SheetProblem> of_sheet(const yaml::Problems& problems, const FormLin
     const FormLine at = line < lines.size() ? lines[line] : FormLine{};
     told.push_back({at.row, at.column, problem});
     told.back().problem.place = {};
+    told.back().problem.cure = by_row(problem.cure, lines);
   }
   return told;
 }
@@ -240,7 +260,8 @@ std::string to_text(std::vector<SheetProblem> problems, std::string_view file) {
   for (std::size_t i = 0; i < problems.size() && i < most; ++i) {
     const SheetProblem& one = problems[i];
     const std::string column = one.column.empty() ? "" : fmt::format(", column \"{}\"", one.column);
-    text += yaml::to_text({one.problem}, fmt::format("{}: row {}{}", file, one.row, column), "");
+    const std::string row = one.row > 0 ? fmt::format(": row {}", one.row) : "";
+    text += yaml::to_text({one.problem}, fmt::format("{}{}{}", file, row, column), "");
   }
   if (problems.size() > most)
     text += fmt::format("{}: and {} more\n", file, problems.size() - most);

@@ -109,7 +109,9 @@ struct PictureLine {
     if (!width.empty() && kind != Kind::png) {
       throw CommandError(verb, "--width is for PNG; PDF and SVG have no pixels", "Leave it out.");
     }
-    constexpr int narrowest_px = 400, widest_px = 16000;  // Cairo ends at 32 767
+    constexpr int narrowest_px = 400;
+    // A phone's column is some four times as high as wide, and libpng ends at 20 000.
+    const int widest_px = options.phone ? 4000 : 10000;
     options.width_px =
         whole_number(verb, "--width", width, narrowest_px, widest_px, options.width_px);
     return options;
@@ -242,6 +244,8 @@ Command parse_check(const Arguments& arguments) {
   line.option("--format", "text|json", format, "kind of output; text unless given");
   line.option("--before", "OLD.yaml", options.before,
               "an earlier survey of the same car: asks for its stations too");
+  line.option("--matches", "OUTPUT", options.matches,
+              "tells whether this PDF, SVG, PNG, JSON or text came from the survey as it stands");
   line.flag("--strict", options.strict, "questions give exit status 1 too");
   common.declare_rules(line);
   common.declare(line);
@@ -253,6 +257,10 @@ Command parse_check(const Arguments& arguments) {
   options.files = line.parse(arguments);
   if (line.help_wanted()) return Shown{line.help()};
   require_files("check", options.files);
+  if (!options.matches.empty() && are_many(options.files)) {
+    throw CommandError("check", "--matches holds one output against one survey",
+                       "Name one survey.");
+  }
   if (!options.before.empty() && are_many(options.files)) {
     throw CommandError("check", "--before goes with one survey to check, not several",
                        "Check each with its own.");

@@ -111,6 +111,13 @@ Destination destination(const Wanted& wanted) {
   Destination result;
   result.kind = by_option.value_or(wanted.allowed.front());
   const bool pictures = is_picture(wanted.allowed.front());
+  const std::string ending = fs::path(wanted.path).extension().string();
+  if (ending == ".yaml" || ending == ".yml") {
+    throw CommandError(
+        wanted.verb,
+        fmt::format("{} ends as surveys and body plans do; outputs never replace one", wanted.path),
+        fmt::format("Give it an ending of its own ({}).", listed(wanted.allowed)));
+  }
   if (wanted.path == "-") {
     if (!by_option) {
       throw CommandError(wanted.verb, "-o - doesn't tell what to write",
@@ -122,6 +129,11 @@ Destination destination(const Wanted& wanted) {
     }
   } else if (!wanted.path.empty()) {
     result.path = wanted.path;
+    if (pictures && wanted.many && !names_folder(wanted) && kind_of_ending(wanted.path)) {
+      throw CommandError(wanted.verb,
+                         fmt::format("several pictures can't all go into {}", wanted.path),
+                         "Name a folder: -o pictures/");
+    }
     result.folder = pictures && (wanted.many || names_folder(wanted));
     if (!result.folder) result.kind = kind_of_file(wanted, by_option);
   }

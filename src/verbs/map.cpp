@@ -35,7 +35,8 @@ painting::Metadata metadata_of(const weighing::Result& result) {
   const std::string date = result.survey.visit.date.text();
   metadata.title = fmt::format("{}, survey of {}", output::car_text(result.survey.car), date);
   metadata.subject = "Corrosion survey, map of the metal";
-  metadata.keywords = fmt::format("{} {}", result.body->name, result.body->version);
+  metadata.keywords = fmt::format("{} {}, survey SHA-256 {}", result.body->name,
+                                  result.body->version, result.sha256);
   metadata.creator = "tinworm " TINWORM_VERSION;
   metadata.date = date_of_file(result.survey);
   metadata.description = fmt::format("Verdict: {}.", sentence(result.verdict));

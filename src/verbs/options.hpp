@@ -50,6 +50,7 @@ struct CheckOptions {
   bool strict = false;  // advice counts as an error
   Destination to;
   CommonOptions common;
+  std::string matches;  // an output to hold against the one survey; empty: none
 };
 
 struct WeighOptions {

@@ -70,6 +70,16 @@ void require_same_body(const StartOptions& options, const survey::Survey& before
       "Leave the body out, or start from a survey of the same body.");
 }
 
+// What the command line put into the form must read as a survey too.
+void require_readable(const survey::FormLines& lines, const body::PlanPtr& plan) {
+  const survey::Reading reading =
+      survey::read_survey(survey::text_of(lines), [&](std::string_view) { return plan; });
+  if (reading.survey) return;
+  const yaml::Problem& problem = reading.problems.front();
+  throw CommandError("start", fmt::format("--car or --date: {}", problem.what),
+                     problem.allowed.empty() ? "" : fmt::format("Allowed: {}.", problem.allowed));
+}
+
 ExitStatus write(const StartOptions& options, const survey::FormLines& lines,
                  const Streams& streams) {
   output::write_whole(options.path, survey::text_of(lines));
@@ -93,7 +103,14 @@ ExitStatus start_from_survey(const StartOptions& options, PlanShelf& plans,
   form.units = loaded.survey->units;
   form.car = options.car.empty() ? loaded.survey->car.name : options.car;
   form.date = date_of(options);
-  return write(options, survey::form_lines(*loaded.survey->body, form), streams);
+  if (form.date.last() < loaded.survey->visit.date.first())
+    throw CommandError("start",
+                       fmt::format("{} is of {}, after {}", options.from,
+                                   loaded.survey->visit.date.text(), form.date.text()),
+                       "A later visit has a later --date.");
+  const survey::FormLines lines = survey::form_lines(*loaded.survey->body, form);
+  require_readable(lines, loaded.survey->body);
+  return write(options, lines, streams);
 }
 
 ExitStatus start_from_sheet(const StartOptions& options, const body::PlanPtr& plan,
@@ -134,7 +151,9 @@ ExitStatus run(const StartOptions& options, const Streams& streams) {
   form.date = date_of(options);
   form.units = options.units;
   if (!options.from_csv.empty()) return start_from_sheet(options, plan, std::move(form), streams);
-  return write(options, survey::form_lines(*plan, form), streams);
+  const survey::FormLines lines = survey::form_lines(*plan, form);
+  require_readable(lines, plan);
+  return write(options, lines, streams);
 }
 
 }  // namespace tinworm::verbs

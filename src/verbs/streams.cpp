@@ -7,6 +7,7 @@
 #include <cstdlib>
 
 #include "output/descriptor.hpp"
+#include "output/file_error.hpp"
 
 namespace tinworm::verbs {
 
@@ -15,7 +16,11 @@ void Streams::print(std::string_view text) const {
 }
 
 void Streams::complain(std::string_view text) const {
-  output::write_all(messages, text, "standard error");
+  try {
+    output::write_all(messages, text, "standard error");
+  } catch (const output::FileError&) {
+    // There is nobody to tell; the exit status still does.
+  }
 }
 
 void Streams::tell(std::string_view text) const {

@@ -14,7 +14,7 @@ struct Streams {
 
   // Throws output::FileError where the text can't be written.
   void print(std::string_view text) const;
-  // A mistake or a warning; always told.
+  // A mistake or a warning; always told, but to a closed or full standard error.
   void complain(std::string_view text) const;
   // What is merely good to know.
   void tell(std::string_view text) const;

@@ -54,7 +54,9 @@ std::vector<std::string> yaml_files(const std::string& folder) {
        entry.increment(error)) {
     const fs::path& path = entry->path();
     const bool hidden = path.filename().string().starts_with('.');
-    if (path.extension() == ".yaml" && !hidden) files.push_back(path.string());
+    std::error_code unknown;  // reading it will tell
+    const bool waits = entry->is_fifo(unknown) || entry->is_socket(unknown);  // would never end
+    if (path.extension() == ".yaml" && !hidden && !waits) files.push_back(path.string());
   }
   if (error) throw output::FileError(folder, output::reason_of(error.value()));
   std::sort(files.begin(), files.end());

@@ -138,20 +138,24 @@ void ask_about_patches(Asking& asking) {
 }
 
 void ask_about_unlike(Asking& asking) {
+  Looks read;
   std::vector<double> medians_um;
-  for (const Look& look : asking.looks)
-    if (look.zone->film) medians_um.push_back(look.zone->film->median_um);
-  if (static_cast<double>(medians_um.size()) < asking.rules.ask_film_zones) return;
-  const double car_um = metal::median(medians_um);
+  for (const Look& look : asking.looks) {
+    if (!look.zone->film || look.zone->film->median_um <= 0) continue;
+    read.push_back(&look);
+    medians_um.push_back(look.zone->film->median_um);
+  }
+  metal::FilmOddityLimits limits;
+  limits.score = asking.rules.ask_film_unlike;
+  limits.least_panels = static_cast<int>(asking.rules.ask_film_zones);
+  const auto oddities = metal::film_oddities(medians_um, limits);
+  const double car_um = medians_um.empty() ? 0 : metal::median(medians_um);
   std::vector<std::string> entries;
   const Look* first = nullptr;
-  for (const Look& look : asking.looks) {
-    if (!look.zone->film || filler_likely(look, asking.rules)) continue;
-    const double zone_um = look.zone->film->median_um;
-    const double times = asking.rules.ask_film_unlike;
-    if (zone_um <= times * car_um && zone_um * times >= car_um) continue;
-    if (!first) first = &look;
-    entries.push_back(fmt::format("{}, {:.0f} um", title(look), zone_um));
+  for (std::size_t i = 0; i < oddities.size(); ++i) {
+    if (!oddities[i].odd || filler_likely(*read[i], asking.rules)) continue;
+    if (!first) first = read[i];
+    entries.push_back(fmt::format("{}, {:.0f} um", title(*read[i]), medians_um[i]));
   }
   if (!first) return;
   asking.of_zone(*first, "film-unlike",

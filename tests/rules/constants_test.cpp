@@ -50,7 +50,6 @@ TEST(Constants, StandAtTheFiguresOfTheirSources) {
       {"echo-film-limit", 500, "common practice: over that no paint"},
       {"too-thick", 1.25, "common practice: a plate or a double skin"},
       {"ask.readings", 5, "common practice: 10 to 14 stations a side"},
-      {"ask.film-unlike", 2, "common practice: film that jumps from panel to panel"},
       {"ask.film-patch", 3, "common practice: filler in a small part of a panel"},
       {"ask.gap", 2, "common practice: a few mm tell of a weak middle"},
   };

@@ -113,6 +113,9 @@ TEST(FieldSheet, MistakesNameRowAndColumn) {
       {headings + "51,rear end,bare,pitting,,,,,,\n51,middle,coated,none,,,,,,\n",
        "sheet.csv: row 3, column \"seen\": a zone has one value for this (found \"coated\"; row 2 "
        "has another: keep one)\n"},
+      {headings + "51,rear end,bare,pitting,,,,,,\n51,rear end,,scale,,,,,,\n",
+       "sheet.csv: row 3, column \"station\": two findings of one zone have the same name (found "
+       "\"rear end\"; the first is on row 2: name each spot apart)\n"},
       {headings + "51,rear end,,pitting,,,,,,\n",
        "sheet.csv: row 2, column \"station\": zone 51 was not seen, yet something was found in it "
        "(allowed: bare, coated, part, scope or tap; say under \"seen\" how the zone was seen)\n"},
@@ -129,6 +132,19 @@ TEST(FieldSheet, MistakesNameRowAndColumn) {
        "row 2: this is not UTF-8 text (save the sheet as \"CSV UTF-8\")\n"},
   };
   for (const auto& [csv, mistakes] : cases) EXPECT_EQ(typed(csv).mistakes, mistakes) << csv;
+}
+
+TEST(FieldSheet, ARowThatNobodyFilledInSaysNothing) {
+  const Typed one = typed(headings + "51,rear end,,,,,,,,\n52,,bare,,,,,,,\n");
+  EXPECT_EQ(one.mistakes, "");
+  ASSERT_TRUE(one.survey);
+  EXPECT_FALSE(one.survey->zones.contains(51));
+}
+
+TEST(FieldSheet, PhotosMayBeNumbers) {
+  const auto records = csv_records(headings + "51,rear end,bare,pitting,,,,,14 15,\n");
+  ASSERT_TRUE(records);
+  EXPECT_TRUE(read_field_sheet(*records, *small_plan()).numbered_photos);
 }
 
 TEST(FieldSheet, ManyMistakesAreCutShort) {

@@ -51,8 +51,8 @@ TEST(CommandLine, SaysWhatIsWrongAndWhatWasMeant) {
       {"weigh good.yaml --explain 51 --format json",
        "tinworm weigh: --explain is text; json holds every zone as it is\nLeave one out.\n"},
       {"weigh good.yaml --as csv -o good.yaml",
-       "tinworm weigh: good.yaml is itself to be read; it is never written\n"
-       "Give the output another name.\n"},
+       "tinworm weigh: good.yaml ends as surveys and body plans do; outputs never replace one\n"
+       "Give it an ending of its own (text, json or csv).\n"},
       {"map good.yaml",
        "tinworm map: where to draw is missing\ntinworm map good.yaml -o map.pdf\n"},
       {"map good.yaml -o out.json",
@@ -64,10 +64,12 @@ TEST(CommandLine, SaysWhatIsWrongAndWhatWasMeant) {
       {"map good.yaml -o out.svg --width 900",
        "tinworm map: --width is for PNG; PDF and SVG have no pixels\nLeave it out.\n"},
       {"map good.yaml -o out.png --width nan",
-       "tinworm map: --width takes a whole number from 400 to 16000, not \"nan\"\n"},
+       "tinworm map: --width takes a whole number from 400 to 10000, not \"nan\"\n"},
       {"map good.yaml ./good.yaml -o out/",
        "tinworm map: two surveys would both be written to out/good.pdf\n"
        "Give the surveys different names, or write them one at a time.\n"},
+      {"map good.yaml bad.yaml -o two.pdf",
+       "tinworm map: several pictures can't all go into two.pdf\nName a folder: -o pictures/\n"},
       {"map good.yaml bad.yaml --as pdf -o -",
        "tinworm map: several pictures can't all go to standard output\n"
        "Name a folder: -o pictures/\n"},

@@ -98,6 +98,22 @@ TEST(Start, ASpreadsheetWithMistakesWritesNothing) {
   EXPECT_FALSE(workshop.has("new.yaml"));
 }
 
+TEST(Start, TakesNoNameThatASurveyWouldNot) {
+  const Workshop workshop;
+  for (const std::string name : {"'   '", "\"$(printf 'a\\nb')\"", "\"$(printf '\\377')\"",
+                                 "\"$(printf '\\033')\"", "\"$(printf '%0100d' 1)\""}) {
+    const Ended ended = workshop.run("start small-body --panels panels -o new.yaml --car " + name);
+    EXPECT_EQ(ended.status, 2) << name << ended.messages;
+    EXPECT_THAT(ended.messages, StartsWith("tinworm start: --car or --date: ")) << name;
+    EXPECT_FALSE(workshop.has("new.yaml"));
+  }
+  const Ended earlier = workshop.run("start --from good.yaml --panels panels --date 2020-01-01");
+  EXPECT_EQ(earlier.status, 2);
+  EXPECT_EQ(earlier.messages,
+            "tinworm start: good.yaml is of 2025-04-12, after 2020-01-01\n"
+            "A later visit has a later --date.\n");
+}
+
 TEST(Start, SaysWhatTheCommandLineLacks) {
   const struct {
     const char* arguments;

@@ -157,6 +157,23 @@ TEST(Streams, TellWhenStandardOutputCannotBeWritten) {
   EXPECT_EQ(full.messages, "tinworm: standard output: the disk is full\n");
 }
 
+TEST(Streams, ATelltaleThatIsGoneChangesNothing) {
+  const Workshop workshop;
+  for (const std::string to : {"2>&-", "2>/dev/full"}) {
+    EXPECT_EQ(workshop.run("map good.yaml --panels panels -o out.svg " + to).status, 0) << to;
+    EXPECT_TRUE(workshop.has("out.svg"));
+    EXPECT_EQ(workshop.run("frob " + to).status, 2) << to;
+    EXPECT_EQ(workshop.run("check none.yaml " + to).status, 3) << to;
+  }
+}
+
+TEST(Files, APipeInAFolderIsNotWaitedFor) {
+  const Workshop workshop;
+  const Ended ended = workshop.run("check pipes --panels panels",
+                                   "mkdir pipes && mkfifo pipes/a.yaml && cp good.yaml pipes");
+  EXPECT_EQ(ended.status, 0) << ended.messages;
+}
+
 TEST(Bodies, ListsPlansAndTheZonesOfOne) {
   const Workshop workshop;
   const Ended all = workshop.run("bodies --panels panels");

@@ -177,13 +177,19 @@ TEST(Advice, OnCoats) {
       {"film-unlike",
        "why is the paint of boot side, left (71), 400 um unlike the rest of the car, about 150 um? "
        "Look at it from behind too. A panel painted apart was mended or changed apart.",
-       [](Survey& s) { read_film(s, {{41, {150}}, {51, {150}}, {52, {140}}, {71, {400}}}); },
-       [](Survey& s) { read_film(s, {{51, {150}}, {52, {140}}, {71, {400}}}); }},
+       [](Survey& s) {
+         read_film(s, {{11, {155}}, {41, {150}}, {51, {150}}, {52, {140}}, {71, {400}}});
+       },
+       [](Survey& s) { read_film(s, {{41, {150}}, {51, {150}}, {52, {140}}, {71, {400}}}); }},
       {"film-unlike",
        "why is the paint of wing, left (41), 90 um unlike the rest of the car, about 290 um? Look "
        "at it from behind too. A panel painted apart was mended or changed apart.",
-       [](Survey& s) { read_film(s, {{41, {90}}, {51, {300}}, {52, {310}}, {71, {280}}}); },
-       [](Survey& s) { read_film(s, {{41, {150}}, {51, {300}}, {52, {300}}, {71, {300}}}); }},
+       [](Survey& s) {
+         read_film(s, {{11, {290}}, {41, {90}}, {51, {300}}, {52, {310}}, {71, {280}}});
+       },
+       [](Survey& s) {
+         read_film(s, {{11, {300}}, {41, {150}}, {51, {300}}, {52, {300}}, {71, {300}}});
+       }},
       {"bare-with-film",
        "was it bare metal, or `coated`: wing, left (41)? A coat was measured there. Through paint "
        "a look is worth less than on bare metal.",
