@@ -4,6 +4,8 @@
 #include <cstdlib>
 #include <string_view>
 
+#include <nlohmann/json.hpp>
+
 #include "body/built_in.hpp"
 #include "body/reader.hpp"
 #include "output/weigh_json.hpp"
