@@ -1,6 +1,8 @@
 #include "scene/body_key.hpp"
 
 #include <algorithm>
+#include <cmath>
+#include <numbers>
 #include <set>
 
 #include <fmt/format.h>
@@ -108,6 +110,29 @@ void draw_stations(Drafting& drafting) {
   }
 }
 
+// A leader that ends on a mark would have to cross it: its zone is pointed at beside the mark.
+void move_anchors(Drafting& drafting) {
+  constexpr double step_mm = 0.5, farthest_mm = 6;
+  constexpr int turns = 16;
+  const auto is_free = [&](const DrawnZone& drawn, At at) {
+    return inside(drawn.shape, at) &&
+           drafting.space.unwritten(Area{at.x_mm, at.y_mm, 0, 0}.grown(0.35));
+  };
+  for (DrawnZone& drawn : drafting.zones) {
+    const At centre = drawn.centre;
+    if (is_free(drawn, centre)) continue;
+    for (double far = step_mm; far <= farthest_mm && drawn.centre == centre; far += step_mm) {
+      for (int i = 0; i < turns; ++i) {
+        const double angle = 2 * std::numbers::pi * i / turns;
+        const At at{centre.x_mm + far * std::cos(angle), centre.y_mm + far * std::sin(angle)};
+        if (!is_free(drawn, at)) continue;
+        drawn.centre = at;
+        break;
+      }
+    }
+  }
+}
+
 std::vector<LegendEntry> signs(const Drafting& drafting) {
   std::vector<LegendEntry> entries = legend_of(drafting.used, rules::Rules{});
   std::erase_if(entries, [](const LegendEntry& entry) { return entry.words == "sound"; });
@@ -205,6 +230,7 @@ Page key_page(const Sheet& sheet, const weighing::Result& result, Paper size,
   draw_view_names(drafting);
   draw_mounts(drafting);
   draw_stations(drafting);
+  move_anchors(drafting);
   label_outside(drafting, label_inside(drafting));
   draw_key_column(drafting);
   return page;
