@@ -9,6 +9,7 @@
 
 #include "scene/blank_page.hpp"
 #include "scene/body_view.hpp"
+#include "scene/column.hpp"
 #include "scene/drafting.hpp"
 #include "scene/label.hpp"
 #include "scene/legend.hpp"
@@ -42,23 +43,6 @@ weighing::Result untouched(const body::PlanPtr& plan) {
   return result;
 }
 
-double coordinate(const geometry::Point3& at, body::Axis axis) {
-  switch (axis) {
-    case body::Axis::along:
-      return at.x_mm;
-    case body::Axis::across:
-      return at.y_mm;
-    case body::Axis::up:
-      break;
-  }
-  return at.z_mm;
-}
-
-At on_view(const geometry::Point3& at, const Projection& projection) {
-  return projection.paper({coordinate(at, body::first_axis(projection.view)),
-                           coordinate(at, body::second_axis(projection.view))});
-}
-
 Shape diamond(At at, std::optional<Colour> fill) {
   return Shape{{Polyline{{{at.x_mm, at.y_mm - mark_mm},
                           {at.x_mm + mark_mm, at.y_mm},
@@ -89,7 +73,7 @@ void draw_mounts(Drafting& drafting) {
       const bool far_side = (projection.view == body::View::left && mount.at.y_mm > 0) ||
                             (projection.view == body::View::right && mount.at.y_mm < 0);
       if (far_side || !drawn_in(drafting, i, mount.on)) continue;
-      const At at = on_view(mount.at, projection);
+      const At at = projection.project(mount.at);
       const bool strict = body::under_near_rule(mount.carries);
       layer.items.push_back(diamond(at, strict ? ink : paper));
       drafting.space.write({at.x_mm - mark_mm, at.y_mm - mark_mm, 2 * mark_mm, 2 * mark_mm});
@@ -101,7 +85,7 @@ void draw_stations(Drafting& drafting) {
   Layer& layer = drafting.page.layer("spots");
   for (const DrawnZone& drawn : drafting.zones) {
     for (const body::Station& station : drawn.plan->stations) {
-      const At at = on_view(station.at, drafting.sheet.views[drawn.view].projection);
+      const At at = drafting.sheet.views[drawn.view].projection.project(station.at);
       if (!inside(drawn.shape, at)) continue;
       layer.items.push_back(ring(at));
       drafting.space.write(
@@ -142,23 +126,6 @@ std::vector<LegendEntry> signs(const Drafting& drafting) {
   entries.push_back({"mount", "of anything else", {diamond(middle, paper)}});
   entries.push_back({"station", "measure here, now and years later", {ring(middle)}});
   return entries;
-}
-
-Shape moved(Shape shape, double dx, double dy) {
-  for (Polyline& line : shape.lines)
-    for (At& at : line.points) at = {at.x_mm + dx, at.y_mm + dy};
-  return shape;
-}
-
-void write_signs(Writer& writer, const Drafting& drafting) {
-  for (const LegendEntry& entry : signs(drafting)) {
-    const double top = writer.y;
-    for (const Item& item : entry.swatch)
-      if (const auto* shape = std::get_if<Shape>(&item))
-        writer.layer.items.push_back(moved(*shape, writer.area.x_mm, top + 0.2));
-    writer.block(entry.words + ": " + entry.meaning, name_style, swatch_width_mm + 2.2);
-    writer.y = std::max(writer.y, top + swatch_height_mm) + 0.2;
-  }
 }
 
 struct Name {
@@ -216,7 +183,7 @@ void draw_key_column(Drafting& drafting) {
                 drafting.measure};
   writer.block("Key to the zones", {11.5, Font::bold, black, Says::title, 1.3});
   writer.y += 0.6;
-  write_signs(writer, drafting);
+  write_entries(writer, signs(drafting), name_style, 0.2);
   write_names(writer, drafting);
 }
 

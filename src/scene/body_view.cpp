@@ -228,13 +228,7 @@ void draw_circles(Drafting& drafting) {
                    std::count(mount.on.begin(), mount.on.end(), drawn.plan->number) > 0;
           });
       if (other_side || !shown) continue;
-      const auto coordinate = [&](body::Axis axis) {
-        return axis == body::Axis::along    ? mount.at.x_mm
-               : axis == body::Axis::across ? mount.at.y_mm
-                                            : mount.at.z_mm;
-      };
-      const At at = projection.paper({coordinate(body::first_axis(projection.view)),
-                                      coordinate(body::second_axis(projection.view))});
+      const At at = projection.project(mount.at);
       const double radius = drafting.result.constants.near_radius_mm * projection.scale;
       items.push_back(Clipped{{polyline(placed.area.grown(3))},
                               {Shape{{circle(at, radius)}, {}, Stroke{repair_ink, 0.4, {1.6, 1.1}}},

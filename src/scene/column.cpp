@@ -110,8 +110,14 @@ void write_legend(Writer& writer, const Used& used, const rules::Rules& rules, F
   writer.rule();
   writer.block("Key", heading_style);
   writer.y += 0.6;
+  write_entries(writer, legend_of(used, rules), style, between_mm);
+  writer.y += apart_mm * 0.4;
+}
+
+void write_entries(Writer& writer, const std::vector<LegendEntry>& entries, const Style& style,
+                   double between_mm) {
   constexpr double indent = swatch_width_mm + 2.2;
-  for (const LegendEntry& entry : legend_of(used, rules)) {
+  for (const LegendEntry& entry : entries) {
     const double top = writer.y;
     for (const Item& item : entry.swatch) {
       writer.layer.items.push_back(moved(item, writer.area.x_mm, top + 0.2));
@@ -119,7 +125,6 @@ void write_legend(Writer& writer, const Used& used, const rules::Rules& rules, F
     writer.block(entry.words + ": " + entry.meaning, style, indent);
     writer.y = std::max(writer.y, top + swatch_height_mm) + between_mm;
   }
-  writer.y += apart_mm * 0.4;
 }
 
 bool draw_column(Drafting& drafting, const std::vector<const weighing::Spot*>& called,

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "scene/drafting.hpp"
+#include "scene/legend.hpp"
 #include "scene/writer.hpp"
 
 namespace tinworm::scene {
@@ -22,5 +23,9 @@ bool write_rules(Writer& writer, const weighing::Result& result, const std::stri
 // Set smaller where the column is short or narrow, down to the least size there is.
 enum class Fit { roomy, close };
 void write_legend(Writer& writer, const Used& used, const rules::Rules& rules, Fit fit);
+
+// Swatches with their words, without a heading, that far apart.
+void write_entries(Writer& writer, const std::vector<LegendEntry>& entries, const Style& style,
+                   double between_mm);
 
 }  // namespace tinworm::scene

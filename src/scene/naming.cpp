@@ -5,6 +5,8 @@
 
 #include <fmt/format.h>
 
+#include "weighing/words.hpp"
+
 namespace tinworm::scene {
 
 using weighing::Evidence;
@@ -64,7 +66,7 @@ std::string metal_words(const weighing::Spot& spot) {
   const weighing::Span& metal = spot.metal.weighed;
   if (spot.metal.kind == weighing::SpanKind::interval) {
     const bool assumed = spot.metal.baseline_from == weighing::BaselineFrom::plan_sheet;
-    if (metal.value < spot.metal.shown.value - 1e-9)
+    if (weighing::judged_below_readings(spot.metal))
       return fmt::format("{} to {} % of the metal left by hand and pits; measured {} %",
                          percent(metal.low), percent(metal.high), percent(spot.metal.shown.value));
     return fmt::format("{} % of the metal left ({} to {}), measured{}", percent(metal.value),

@@ -17,6 +17,16 @@ At Projection::paper(geometry::Point body) const {
           origin.y_mm + sign_of_v(view) * scale * body.v};
 }
 
+At Projection::project(const geometry::Point3& point) const {
+  const auto coordinate = [&](body::Axis axis) {
+    return axis == body::Axis::along    ? point.x_mm
+           : axis == body::Axis::across ? point.y_mm
+                                        : point.z_mm;
+  };
+  return paper(
+      geometry::Point{coordinate(body::first_axis(view)), coordinate(body::second_axis(view))});
+}
+
 geometry::Point Projection::body(At paper) const {
   return {(paper.x_mm - origin.x_mm) / (sign_of_u(view) * scale),
           (paper.y_mm - origin.y_mm) / (sign_of_v(view) * scale)};

@@ -18,6 +18,7 @@ struct Projection {
   At origin;                // where u = 0, v = 0 lies on paper
 
   At paper(geometry::Point body) const;
+  At project(const geometry::Point3& point) const;  // a point in space
   geometry::Point body(At paper) const;
 };
 

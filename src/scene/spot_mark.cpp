@@ -10,30 +10,17 @@
 #include "geometry/area.hpp"
 #include "scene/palette.hpp"
 #include "scene/texture.hpp"
+#include "weighing/nearness.hpp"
 
 namespace tinworm::scene {
 namespace {
 
 using body::Axis;
 using body::View;
+using weighing::coordinate;
+using weighing::extent;
 
 constexpr double least_mm = 2;
-
-std::optional<double> coordinate(const survey::Position& at, Axis axis) {
-  switch (axis) {
-    case Axis::along:
-      return at.x_mm;
-    case Axis::across:
-      return at.y_mm;
-    case Axis::up:
-      return at.z_mm;
-  }
-  return std::nullopt;
-}
-
-const geometry::Interval& extent(const geometry::Box3& box, Axis axis) {
-  return axis == Axis::along ? box.x : axis == Axis::across ? box.y : box.z;
-}
 
 // How far the spot reaches along an axis of the body.
 double length_along(const weighing::Spot& spot, const body::Zone& zone, Axis axis) {

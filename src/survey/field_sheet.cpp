@@ -60,6 +60,7 @@ std::string value_text(const std::string& cell) {
 struct ZoneRows {
   std::map<std::string, FormLine> of_zone;  // by key
   FormLines found;
+  std::map<std::string, int> rows;  // of the stations found
 };
 
 class SheetReader {
@@ -152,14 +153,27 @@ class SheetReader {
     ZoneRows& zone = zones_[*number];
     const std::string station = cell(record, "station");
     const std::size_t before = zone.found.size();
+    std::string name = station;
+    if (const auto first = zone.rows.find(station); first != zone.rows.end()) {
+      refuse(record.row, "station",
+             {{},
+              "two findings of one zone have the same name",
+              station,
+              "",
+              fmt::format("the first is on row {}: name each spot apart", first->second)});
+      name += fmt::format(", row {}", record.row);  // so that the rest of the row is checked too
+    }
     if (!station.empty())
-      zone.found.push_back({"      - spot: " + written(station), record.row, "station"});
+      zone.found.push_back({"      - spot: " + written(name), record.row, "station"});
     for (const Column& column : columns()) {
       const std::string text = cell(record, column.heading);
       if (!text.empty()) take(zone, record.row, column, text, !station.empty());
     }
     // A line of the printed sheet that nobody filled in.
-    if (!station.empty() && zone.found.size() == before + 1) zone.found.pop_back();
+    if (!station.empty() && zone.found.size() == before + 1)
+      zone.found.pop_back();
+    else if (!station.empty())
+      zone.rows.emplace(station, record.row);
   }
 
   void take(ZoneRows& zone, int row, const Column& column, const std::string& text,
@@ -210,23 +224,6 @@ class SheetReader {
 
 }  // namespace
 
-namespace {
-
-// "the first is on line 119" of a survey nobody has seen, as the row it came from.
-std::string by_row(const std::string& text, const FormLines& lines) {
-  constexpr std::string_view word = "line ";
-  const std::size_t at = text.find(word);
-  if (at == std::string::npos) return text;
-  const std::size_t from = at + word.size();
-  const std::size_t end = std::min(text.find_first_not_of("0123456789", from), text.size());
-  if (end == from) return text;
-  const std::size_t line = std::stoul(text.substr(from, std::min<std::size_t>(end - from, 8)));
-  if (line < 1 || line > lines.size() || lines[line - 1].row == 0) return text;
-  return fmt::format("{}row {}{}", text.substr(0, at), lines[line - 1].row, text.substr(end));
-}
-
-}  // namespace
-
 const std::vector<std::string>& sheet_headings() {
   static const std::vector<std::string> all = [] {
     std::vector<std::string> headings = {"zone", "station"};
@@ -247,7 +244,6 @@ std::vector<SheetProblem> of_sheet(const yaml::Problems& problems, const FormLin
     const FormLine at = line < lines.size() ? lines[line] : FormLine{};
     told.push_back({at.row, at.column, problem});
     told.back().problem.place = {};
-    told.back().problem.cure = by_row(problem.cure, lines);
   }
   return told;
 }

@@ -18,6 +18,7 @@ constexpr Range reference_range{"a reference reading", 0.1, 12, "mm"};
 constexpr Range sheet_range{"a sheet thickness", 0.3, 12, "mm"};
 constexpr Range pit_range{"a pit depth", 0.01, 12, "mm"};
 constexpr Range film_range{"a coating thickness", 0, 20'000, "um"};
+constexpr double thinnest_film_um = 2;  // but for 0: next to bare metal there is no coat
 constexpr Range size_range{"a side of a size", 0.1, 5000, "mm"};
 constexpr Range crack_range{"a crack's length", 0.1, 5000, "mm"};
 constexpr Range position_range{"a position", -10'000, 10'000, "mm"};

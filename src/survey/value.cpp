@@ -217,9 +217,8 @@ std::vector<double> readings_mm(Page& page, const Node& node, const Range& range
 std::vector<double> films_um(Page& page, const Node& node) {
   std::vector<double> films = readings(page, node, film_range, quantity::parse_films_um);
   // 0 is bare metal; next to it there is no coat, but a figure meant in mm.
-  constexpr double thinnest_um = 2;
   for (const double film_um : films) {
-    if (film_um <= 0 || film_um >= thinnest_um) continue;
+    if (film_um <= 0 || film_um >= thinnest_film_um) continue;
     page.add({node.place, fmt::format("no coat is {:g} um thin", film_um), node.text,
               "0 for bare metal, or 2 um and more",
               fmt::format("if it was read in mm, write {:g} mm", film_um)});

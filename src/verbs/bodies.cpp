@@ -15,10 +15,9 @@
 #include "painting/measure.hpp"
 #include "scene/body_key.hpp"
 #include "verbs/command_error.hpp"
+#include "verbs/named_plan.hpp"
 #include "verbs/picture.hpp"
-#include "verbs/plan_shelf.hpp"
 #include "verbs/source_date.hpp"
-#include "yaml/problem.hpp"
 
 namespace tinworm::verbs {
 namespace {
@@ -118,20 +117,6 @@ ordered_json plan_json(const body::Plan& plan) {
           {"zones", zones}};
 }
 
-body::PlanPtr named_plan(PlanShelf& plans, const std::string& name, const Streams& streams) {
-  const auto plan = plans.find(name, "");
-  if (plan) return *plan;
-  const std::string mistakes = plans.mistakes(name, "");
-  if (mistakes.empty()) {
-    const std::string near = yaml::nearest_word(name, plans.names());
-    throw CommandError("bodies", fmt::format("{}: \"{}\"", plan.error().what, name),
-                       near.empty() ? fmt::format("There are {}.", fmt::join(plans.names(), ", "))
-                                    : fmt::format("Did you mean {}?", near));
-  }
-  streams.complain(mistakes);
-  return nullptr;
-}
-
 void put(const std::string& text, const BodiesOptions& options, const Streams& streams) {
   if (options.to.path == "-") return streams.print(text);
   output::write_whole(options.to.path, text);
@@ -143,7 +128,7 @@ ExitStatus list(PlanShelf& plans, const BodiesOptions& options, const Streams& s
   std::vector<output::Row> rows;
   ordered_json bodies = ordered_json::array();
   for (const std::string& name : plans.names()) {
-    const body::PlanPtr plan = named_plan(plans, name, streams);
+    const body::PlanPtr plan = named_plan("bodies", plans, name, streams);
     if (!plan) {
       status = errors_in_files;
       continue;
@@ -227,7 +212,7 @@ std::string output_text(const body::PlanPtr& plan, const BodiesOptions& options,
 ExitStatus run(const BodiesOptions& options, const Streams& streams) {
   PlanShelf plans(options.common.panels);
   if (options.name.empty()) return list(plans, options, streams);
-  const body::PlanPtr plan = named_plan(plans, options.name, streams);
+  const body::PlanPtr plan = named_plan("bodies", plans, options.name, streams);
   if (!plan) return errors_in_files;
   put(output_text(plan, options, streams), options, streams);
   return done;

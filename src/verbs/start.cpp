@@ -12,7 +12,7 @@
 #include "survey/form.hpp"
 #include "survey/reader.hpp"
 #include "verbs/command_error.hpp"
-#include "verbs/plan_shelf.hpp"
+#include "verbs/named_plan.hpp"
 #include "verbs/source_date.hpp"
 #include "verbs/surveys.hpp"
 
@@ -43,20 +43,6 @@ quantity::PartialDate date_of(const StartOptions& options) {
   throw CommandError("start",
                      fmt::format("--date: {}, not \"{}\"", date.error().what, options.date),
                      "Write 2025-04-12, 2025-04 or 2025.");
-}
-
-body::PlanPtr plan_of(const StartOptions& options, PlanShelf& plans, const Streams& streams) {
-  const auto plan = plans.find(options.body, "");
-  if (plan) return *plan;
-  const std::string mistakes = plans.mistakes(options.body, "");
-  if (!mistakes.empty()) {
-    streams.complain(mistakes);
-    return nullptr;
-  }
-  const std::string near = yaml::nearest_word(options.body, plans.names());
-  throw CommandError("start", fmt::format("{}: \"{}\"", plan.error().what, options.body),
-                     near.empty() ? fmt::format("There are {}.", fmt::join(plans.names(), ", "))
-                                  : fmt::format("Did you mean {}?", near));
 }
 
 // The earlier survey must be of the body named, if one is.
@@ -144,7 +130,7 @@ ExitStatus run(const StartOptions& options, const Streams& streams) {
   refuse_existing(options.path);
   PlanShelf plans(options.common.panels);
   if (!options.from.empty()) return start_from_survey(options, plans, streams);
-  const body::PlanPtr plan = plan_of(options, plans, streams);
+  const body::PlanPtr plan = named_plan("start", plans, options.body, streams);
   if (!plan) return errors_in_files;
   survey::Form form;
   form.car = options.car.empty() ? "unnamed car" : options.car;

@@ -136,7 +136,7 @@ std::string metal_text(const Spot& spot) {
                        percent(metal.shown.high));
   };
   // What is less than the readings say is a judgement, and is not passed off as measured.
-  if (metal.kind == SpanKind::interval && metal.weighed.value < metal.shown.value - 1e-9)
+  if (judged_below_readings(metal))
     return fmt::format(
         "about {:.0f} % left by hand and pits ({:.0f} to {:.0f} %); the readings say {}",
         percent(metal.weighed.value), percent(metal.weighed.low), percent(metal.weighed.high),
@@ -147,6 +147,11 @@ std::string metal_text(const Spot& spot) {
   return fmt::format("{}{:.0f} % of the sheet left ({:.0f} to {:.0f} %), {}",
                      &span == &metal.shown ? "" : "about ", percent(span.value), percent(span.low),
                      percent(span.high), how(spot));
+}
+
+bool judged_below_readings(const MetalLeft& metal) {
+  constexpr double rounding = 1e-9;
+  return metal.kind == SpanKind::interval && metal.weighed.value < metal.shown.value - rounding;
 }
 
 std::string near_text(const Spot& spot) {

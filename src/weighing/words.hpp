@@ -19,6 +19,9 @@ std::string near_text(const Spot& spot);
 std::string describe(const Spot& spot, const Zone& zone, std::string_view rule,
                      const rules::Rules& rules);
 
+// The hand, a tool or a pit says less than the readings: no figure below them is called measured.
+bool judged_below_readings(const MetalLeft& metal);
+
 // "Rules changed (strict.yaml, Stricter for salted roads): near-radius 250 mm (default 300 mm); …":
 // every one of them, with what it stands at otherwise. Empty where none was.
 std::string rules_text(const Result& result);

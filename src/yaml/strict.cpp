@@ -1,13 +1,12 @@
 #include "yaml/strict.hpp"
 
-#include <yaml.h>
-
 #include <algorithm>
 #include <map>
 #include <optional>
 
 #include <fmt/format.h>
 
+#include "yaml/libyaml.hpp"
 #include "yaml/syntax_mistake.hpp"
 
 namespace tinworm::yaml {
@@ -23,34 +22,26 @@ std::string text_of(const yaml_char_t* text) {
 
 class Parser {
  public:
-  explicit Parser(std::string_view source) {
-    if (!yaml_parser_initialize(&parser_)) throw std::bad_alloc();
-    yaml_parser_set_encoding(&parser_, YAML_UTF8_ENCODING);
-    yaml_parser_set_input_string(&parser_, reinterpret_cast<const unsigned char*>(source.data()),
-                                 source.size());
-  }
-  ~Parser() { yaml_parser_delete(&parser_); }
-  Parser(const Parser&) = delete;
-  Parser& operator=(const Parser&) = delete;
+  explicit Parser(std::string_view source) : parser_(source) {}
 
   bool next(yaml_event_t& event) {
-    if (yaml_parser_parse(&parser_, &event)) return true;
-    if (parser_.error == YAML_MEMORY_ERROR) throw std::bad_alloc();
+    if (yaml_parser_parse(parser_.get(), &event)) return true;
+    if (parser_->error == YAML_MEMORY_ERROR) throw std::bad_alloc();
     return false;
   }
   SyntaxMistake mistake() const {
     SyntaxMistake mistake;
-    if (parser_.context) {
-      mistake.context = parser_.context;
-      mistake.context_place = place_of(parser_.context_mark);
+    if (parser_->context) {
+      mistake.context = parser_->context;
+      mistake.context_place = place_of(parser_->context_mark);
     }
-    if (parser_.problem) mistake.problem = parser_.problem;
-    mistake.place = place_of(parser_.problem_mark);
+    if (parser_->problem) mistake.problem = parser_->problem;
+    mistake.place = place_of(parser_->problem_mark);
     return mistake;
   }
 
  private:
-  yaml_parser_t parser_;
+  Libyaml parser_;
 };
 
 struct OwnedEvent {

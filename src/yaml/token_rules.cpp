@@ -1,14 +1,12 @@
 #include "yaml/token_rules.hpp"
 
-#include <yaml.h>
-
 #include <algorithm>
-#include <new>
 #include <stdexcept>
 #include <string>
 #include <vector>
 
 #include "yaml/characters.hpp"
+#include "yaml/libyaml.hpp"
 
 namespace tinworm::yaml {
 namespace {
@@ -19,29 +17,6 @@ struct Token {
   ~Token() { yaml_token_delete(&token); }
   Token(const Token&) = delete;
   Token& operator=(const Token&) = delete;
-};
-
-class Scanner {
- public:
-  explicit Scanner(std::string_view source) {
-    if (!yaml_parser_initialize(&parser_)) throw std::bad_alloc();
-    yaml_parser_set_encoding(&parser_, YAML_UTF8_ENCODING);
-    yaml_parser_set_input_string(&parser_, reinterpret_cast<const unsigned char*>(source.data()),
-                                 source.size());
-  }
-  ~Scanner() { yaml_parser_delete(&parser_); }
-  Scanner(const Scanner&) = delete;
-  Scanner& operator=(const Scanner&) = delete;
-
-  // False at the end.
-  bool next(Token& token) {
-    if (!yaml_parser_scan(&parser_, &token.token))
-      throw std::logic_error("tokens of a file that was read");
-    return token.token.type != YAML_STREAM_END_TOKEN;
-  }
-
- private:
-  yaml_parser_t parser_;
 };
 
 std::size_t spaces_before(std::string_view line) {
@@ -186,11 +161,13 @@ class Rules {
 }  // namespace
 
 std::optional<Problem> broken_token_rule(std::string_view source) {
-  Scanner scanner(source);
+  Libyaml parser(source);
   Rules rules(source);
   for (bool more = true; more;) {
     Token token;
-    more = scanner.next(token);
+    if (!yaml_parser_scan(parser.get(), &token.token))
+      throw std::logic_error("tokens of a file that was read");
+    more = token.token.type != YAML_STREAM_END_TOKEN;
     if (auto problem = rules.take(token.token)) return problem;
   }
   return std::nullopt;

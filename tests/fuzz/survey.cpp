@@ -6,25 +6,15 @@
 
 #include <nlohmann/json.hpp>
 
-#include "body/built_in.hpp"
-#include "body/reader.hpp"
+#include "fuzz/built_in_plan.hpp"
 #include "output/weigh_json.hpp"
 #include "survey/reader.hpp"
 #include "weighing/weigh.hpp"
 
-namespace {
-
-const tinworm::body::PlanPtr& plan() {
-  static const tinworm::body::PlanPtr read = std::make_shared<tinworm::body::Plan>(
-      tinworm::body::read_plan(tinworm::body::built_in_plans().front().yaml).plan.value());
-  return read;
-}
-
-}  // namespace
-
 extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* bytes, std::size_t size) {
   const std::string_view text(reinterpret_cast<const char*>(bytes), size);
-  const auto reading = tinworm::survey::read_survey(text, [](std::string_view) { return plan(); });
+  const auto reading =
+      tinworm::survey::read_survey(text, [](std::string_view) { return tinworm::built_in_plan(); });
   if (!reading.survey) {
     if (reading.problems.empty()) std::abort();  // refused, and nothing said
     tinworm::yaml::to_text(reading.problems, "fuzz.yaml", text);

@@ -11,15 +11,6 @@ namespace {
 
 using testing::HasSubstr;
 
-const std::string bad_survey_problems =
-    "bad.yaml:4:23: February 2025 has days 01 to 28 (found \"2025-02-30\"; allowed: 2025-04-12, "
-    "2025-04, 2025)\n"
-    "visit: {date: 2025-02-30}\n"
-    "                      ^\n"
-    "bad.yaml:6:15: the body has no zone 53 (`tinworm bodies small-body` lists its zones)\n"
-    "  bare: 51 52 53\n"
-    "              ^\n";
-
 TEST(Check, NamesEveryMistakeWithItsPlace) {
   const Ended ended = Workshop().run("check bad.yaml --panels panels");
   EXPECT_EQ(ended.status, 1);

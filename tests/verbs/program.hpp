@@ -33,4 +33,14 @@ class Workshop {
   std::string folder_;
 };
 
+// What is wrong with tests/verbs/files/bad.yaml, as every verb that reads it says.
+inline const std::string bad_survey_problems =
+    "bad.yaml:4:23: February 2025 has days 01 to 28 (found \"2025-02-30\"; allowed: 2025-04-12, "
+    "2025-04, 2025)\n"
+    "visit: {date: 2025-02-30}\n"
+    "                      ^\n"
+    "bad.yaml:6:15: the body has no zone 53 (`tinworm bodies small-body` lists its zones)\n"
+    "  bare: 51 52 53\n"
+    "              ^\n";
+
 }  // namespace tinworm::verbs
