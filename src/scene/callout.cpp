@@ -178,13 +178,15 @@ void draw_box(Drafting& drafting, const Callout& callout, const Box& box, const 
   leaders.items.push_back(Shape{{segment(seat.from, seat.to)}, {}, Stroke{paper, 2.0, {}}});
   leaders.items.push_back(Shape{{segment(seat.from, seat.to)}, {}, Stroke{ink, 0.75, {}}});
   leaders.items.push_back(Shape{{circle(seat.to, 0.5)}, ink, Stroke{paper, 0.4, {}}});
-  // A small place must be found at a glance too, in grey as well.
+  // A speck must be found at a glance too, in grey as well; what is longer shows by itself.
   const Area spot = bounds(callout.mark->shape);
   const double reach_mm = std::hypot(spot.width_mm, spot.height_mm) / 2 + 0.9;
-  constexpr double large_mm = 4.5;  // shows by itself
-  if (reach_mm < large_mm) {
-    leaders.items.push_back(Shape{{circle(spot.middle(), reach_mm)}, {}, Stroke{paper, 2.4, {}}});
-    leaders.items.push_back(Shape{{circle(spot.middle(), reach_mm)}, {}, Stroke{ink, 1.1, {}}});
+  constexpr double speck_mm = 2.8;
+  if (reach_mm < speck_mm) {
+    const std::vector<Polyline> ring = {circle(spot.middle(), reach_mm)};
+    leaders.items.push_back(Shape{ring, {}, Stroke{paper, 2.4, {}}});
+    leaders.items.push_back(Shape{ring, {}, Stroke{ink, 1.1, {}}});
+    drafting.space.trace(ring);
   }
   Layer& layer = drafting.page.layer("callouts");
   layer.items.push_back(Shape{{polyline(seat.area.grown(0.4))}, paper, {}});
