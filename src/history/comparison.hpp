@@ -18,6 +18,9 @@ namespace tinworm::history {
 // what reads thicker was read elsewhere or otherwise.
 enum class Change { worse, same, repaired, newly_seen, no_longer_visible, not_comparable };
 std::string_view word(Change change);  // "newly-seen": as in JSON
+// 0 for the change that matters most: worse, no longer visible, newly seen, repaired, not
+// comparable, the same.
+int weight(Change change);
 
 struct Thickness {  // of one place in one survey, the coating taken off
   double metal_mm = 0;
@@ -30,7 +33,7 @@ struct Record {  // one place in one survey
   bool seen = false;      // its zone was: bare, coated, part or scope
   bool recorded = false;  // a spot of that name stands in the survey; all below is of it
   bool found = false;     // rust or damage, not only a station
-  std::optional<Thickness> thickness;  // none: not read, or not so that it can be used
+  std::optional<Thickness> thickness;        // none: not read, or not so that it can be used
   std::optional<weighing::Span> metal_left;  // as weighed, of the sheet
   weighing::SpanKind kind = weighing::SpanKind::envelope;
   weighing::Step step = weighing::Step::not_seen;
@@ -47,7 +50,7 @@ enum class RateFrom {
 };
 std::string_view word(RateFrom from);  // "last-two"
 
-struct Rate {  // the one that governs
+struct Rate {                 // the one that governs
   metal::RateRange per_year;  // 95 %, or the band's ends
   RateFrom from = RateFrom::difference;
   // Of three or more surveys, by API 510, 7.1.1: first to last, and the last two.
@@ -55,7 +58,7 @@ struct Rate {  // the one that governs
   std::optional<metal::RateRange> line;  // of three or more
 };
 
-struct Outlook {  // planning ranges, never a date of failure
+struct Outlook {            // planning ranges, never a date of failure
   double limit_mm = 0;      // least metal that load-bearing sheet must keep
   bool past_limit = false;  // by the latest reading
   std::optional<metal::LifeRange> years_to_limit, years_to_hole;
@@ -63,7 +66,7 @@ struct Outlook {  // planning ranges, never a date of failure
   std::optional<double> years_to_limit_at_rate, years_to_hole_at_rate;
 };
 
-struct Place {  // a spot or station by its name, or the mean of a zone's readings
+struct Place {      // a spot or station by its name, or the mean of a zone's readings
   int zone = 0;     // 0: an own zone
   std::string own;  // key of an own zone
   std::string name;
@@ -84,7 +87,7 @@ struct Place {  // a spot or station by its name, or the mean of a zone's readin
 };
 
 struct Zone {
-  int number = 0;   // 0: an own zone
+  int number = 0;  // 0: an own zone
   std::string own;
   std::string name;
   body::Side side = body::Side::centre;

@@ -193,6 +193,41 @@ void add_burden(std::vector<Constant>& table) {
   add<&Rules::bad_repair>(table, "repair-not-relied-on", "repair that can't be relied on", own);
 }
 
+void add_years(std::vector<Constant>& table) {
+  const char* band = "working bands of the trade, for planning only; worst place, both faces";
+  const char* often = "how often cars so kept are looked over";
+  table.insert(
+      table.end(),
+      {
+          {"rate-stored.low", "mm", "lost a year, stored dry, not measured", 0, 1, memory, band,
+           at<&Rules::stored_low_mm>},
+          {"rate-stored.high", "mm", "the same at most", 0, 2, memory, band,
+           at<&Rules::stored_high_mm>},
+          {"rate-dry-season.low", "mm", "lost a year, driven in the dry season, not measured", 0, 1,
+           memory, band, at<&Rules::dry_season_low_mm>},
+          {"rate-dry-season.high", "mm", "the same at most", 0, 2, memory, band,
+           at<&Rules::dry_season_high_mm>},
+          {"rate-all-weather.low", "mm", "lost a year, driven all year, not measured", 0, 1, memory,
+           band, at<&Rules::all_weather_low_mm>},
+          {"rate-all-weather.high", "mm", "the same at most", 0, 2, memory, band,
+           at<&Rules::all_weather_high_mm>},
+          {"rate-salted.low", "mm", "lost a year, driven on salted roads, not measured", 0, 1,
+           memory, band, at<&Rules::salted_low_mm>},
+          {"rate-salted.high", "mm", "the same at most", 0, 2, memory, band,
+           at<&Rules::salted_high_mm>},
+          {"next-stored", "", "months to the next survey at most, stored dry", 1, 120, practice,
+           often, at<&Rules::next_stored_months>},
+          {"next-dry-season", "", "the same, driven in the dry season", 1, 120, practice, often,
+           at<&Rules::next_dry_season_months>},
+          {"next-all-weather", "", "the same, driven all year", 1, 120, practice, often,
+           at<&Rules::next_all_weather_months>},
+          {"next-salted", "", "the same, driven on salted roads", 1, 120, practice, often,
+           at<&Rules::next_salted_months>},
+          {"grown", "", "times its size, from which a place nobody measured is called worse", 1, 10,
+           memory, "sizes are taken by tape, and edges of rust are judged", at<&Rules::grown>},
+      });
+}
+
 void add_questions(std::vector<Constant>& table) {
   table.insert(
       table.end(),
@@ -217,6 +252,9 @@ void add_questions(std::vector<Constant>& table) {
            practice, "filler hides in a small part of a panel", at<&Rules::ask_film_patch>},
           {"ask.gap", "mm", "change of a gap between wheels and lift that is asked about", 0, 20,
            practice, "a few mm of change tell of a weak middle", at<&Rules::ask_gap_mm>},
+          {"ask.film-thicker", "", "times the film of years before that is asked about", 1.1, 20,
+           memory, "a coat of paint adds less; underseal and filler more",
+           at<&Rules::ask_film_thicker>},
       });
 }
 
@@ -241,6 +279,7 @@ const std::vector<Constant>& constants() {
     add_looks(all);
     add_limits(all);
     add_burden(all);
+    add_years(all);
     add_questions(all);
     return all;
   }();

@@ -231,6 +231,8 @@ std::vector<Order> all_orders() {
     all.push_back({{of + ".least", of + ".likely", of + ".most"}});
   }
   all.push_back({{"pit-through.most", "pit.most"}});
+  for (const std::string use : {"stored", "dry-season", "all-weather", "salted"})
+    all.push_back({{"rate-" + use + ".low", "rate-" + use + ".high"}});
   all.push_back({{"seen-part.least", "seen-coated.least", "seen-bare.least"}});
   all.push_back({{"weak-limit", "repair-limit", "sound-limit"}, true});
   all.push_back({{"film-factory", "film-repainted", "film-heavy"}, true});

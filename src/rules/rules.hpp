@@ -95,6 +95,16 @@ struct Rules {
   double film_repainted_um = 500;
   double film_heavy_um = 1000;
 
+  // Years: rates that no gauge has measured, by how the car is kept (planning figures), and the
+  // longest time until the next survey
+  double stored_low_mm = 0, stored_high_mm = .01;
+  double dry_season_low_mm = .01, dry_season_high_mm = .03;
+  double all_weather_low_mm = .05, all_weather_high_mm = .15;
+  double salted_low_mm = .1, salted_high_mm = .3;
+  double next_stored_months = 48, next_dry_season_months = 24;
+  double next_all_weather_months = 12, next_salted_months = 6;
+  double grown = 1.5;
+
   // Questions: what is asked about, and when. They change no figure.
   double ask_readings = 5;
   double ask_repeats = 4;
@@ -104,6 +114,7 @@ struct Rules {
   double ask_film_unlike = 3.5;
   double ask_film_patch = 3;
   double ask_gap_mm = 2;
+  double ask_film_thicker = 2;
 
   const Envelope& of(survey::Rust rust) const { return envelope[static_cast<std::size_t>(rust)]; }
 };

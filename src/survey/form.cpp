@@ -138,7 +138,8 @@ class FormWriter {
                       choices<Use>()));
     const MetalGauge gauge = form_.before ? form_.before->gauge : MetalGauge{};
     blank("gauges:");
-    blank(fmt::format("  metal: {{uncertainty: {:g} mm, coating: {}}}",
+    blank(fmt::format("  metal: {{{}uncertainty: {:g} mm, coating: {}}}",
+                      gauge.name.empty() ? "" : fmt::format("name: {}, ", written(gauge.name)),
                       gauge.uncertainty_mm.value_or(0.05), word(gauge.coating)),
           fmt::format("one standard deviation; {}", choices<Coating>()));
     if (form_.before && !form_.before->photos.name.empty()) {

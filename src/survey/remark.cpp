@@ -82,6 +82,8 @@ MetalGauge read_gauges(Page& page, const Node& node) {
   MapReader gauges(node, page.problems, "\"gauges\"");
   if (const Node* metal = gauges.optional("metal")) {
     MapReader map(*metal, page.problems, "the metal gauge");
+    if (const Node* name = map.optional("name"))
+      gauge.name = name_of(page, *name, "the name of a gauge");
     if (const Node* uncertainty = map.optional("uncertainty"))
       gauge.uncertainty_mm = length_mm(page, *uncertainty, uncertainty_range);
     if (const Node* coating = map.optional("coating")) {

@@ -55,4 +55,7 @@ struct Beside {
 // survey names or measured. In order.
 std::vector<Advice> advice_beside(const survey::Survey& survey, const Beside& beside);
 
+// Whether two surveys can't be of one car: its name, its year or its chassis number differ.
+bool another_car(const survey::Car& now, const survey::Car& then);
+
 }  // namespace tinworm::weighing

@@ -121,13 +121,6 @@ void list_unmeasured(const Years& years, const std::vector<std::string>& renamed
   }
 }
 
-bool another_car(const survey::Car& now, const survey::Car& then) {
-  const auto differ = [](const auto& a, const auto& b) { return a && b && *a != *b; };
-  const bool numbers = !now.chassis_number.empty() && !then.chassis_number.empty() &&
-                       now.chassis_number != then.chassis_number;
-  return now.name != then.name || differ(now.built, then.built) || numbers;
-}
-
 void ask_about_before(const survey::Survey& survey, const survey::Survey& before, Pieces& pieces) {
   if (another_car(survey.car, before.car))
     pieces.push_back({0,
@@ -162,6 +155,13 @@ void ask_about_before(const survey::Survey& survey, const survey::Survey& before
 }
 
 }  // namespace
+
+bool another_car(const survey::Car& now, const survey::Car& then) {
+  const auto differ = [](const auto& a, const auto& b) { return a && b && *a != *b; };
+  const bool numbers = !now.chassis_number.empty() && !then.chassis_number.empty() &&
+                       now.chassis_number != then.chassis_number;
+  return now.name != then.name || differ(now.built, then.built) || numbers;
+}
 
 std::vector<Advice> advice_beside(const survey::Survey& survey, const Beside& beside) {
   Pieces pieces;

@@ -1,0 +1,70 @@
+#include "history/signs.hpp"
+
+#include <algorithm>
+
+#include "weighing/metal_at.hpp"
+
+namespace tinworm::history {
+namespace {
+
+using survey::Hand;
+using survey::Probe;
+using survey::Rust;
+using survey::Spot;
+using survey::Tap;
+
+bool holed(const Spot& spot) {
+  return spot.hole || spot.rust == Rust::hole;
+}
+bool breaks(const Spot& spot) {
+  return spot.hand == Hand::breaks || spot.probe == Probe::goes_in;
+}
+bool gives(const Spot& spot) {
+  return spot.hand == Hand::gives || spot.tap == Tap::crunches;
+}
+
+bool grew(const std::optional<survey::Size>& then, const std::optional<survey::Size>& now,
+          double grown) {
+  return then && now && now->along_mm * now->across_mm >= grown * then->along_mm * then->across_mm;
+}
+
+double deepest_mm(const Spot& spot) {
+  double deepest = 0;
+  for (const double pit : spot.pit_mm) deepest = std::max(deepest, pit);
+  if (spot.pits)
+    for (const double pit : spot.pits->deepest_mm) deepest = std::max(deepest, pit);
+  return deepest;
+}
+
+std::optional<survey::Size> hole_size(const Spot& spot) {
+  return spot.hole ? spot.hole : spot.size;
+}
+
+}  // namespace
+
+std::string worse_sign(const Spot& then, const Spot& now, double pit_error_mm,
+                       const rules::Rules& rules) {
+  if (holed(now)) {
+    if (!holed(then)) return "holed since";
+    return grew(hole_size(then), hole_size(now), rules.grown) ? "the hole has grown" : "";
+  }
+  if (breaks(now) && !breaks(then) && !holed(then)) return "breaks under hand or probe since";
+  if (gives(now) && !gives(then) && !breaks(then) && !holed(then)) return "gives under hand since";
+  if (now.crack_mm && !then.crack_mm) return "cracked since";
+  if (now.crack_mm && *now.crack_mm >= rules.grown * *then.crack_mm) return "the crack has grown";
+  const double before_mm = deepest_mm(then), now_mm = deepest_mm(now);
+  if (before_mm > 0 && now_mm > before_mm + pit_error_mm) return "pitted deeper";
+  return "";
+}
+
+std::string worse_look(const Spot& then, const Spot& now, const rules::Rules& rules) {
+  if (rusted(now) && !rusted(then)) return "rust where there was none";
+  if (rusted(now) && grew(then.size, now.size, rules.grown)) return "the rust has spread";
+  return "";
+}
+
+bool rusted(const Spot& spot) {
+  return weighing::has_sign_of_rust(spot);
+}
+
+}  // namespace tinworm::history
