@@ -12,6 +12,7 @@
 #include "verbs/check.hpp"
 #include "verbs/command_error.hpp"
 #include "verbs/command_line.hpp"
+#include "verbs/compare.hpp"
 #include "verbs/map.hpp"
 #include "verbs/schema.hpp"
 #include "verbs/start.hpp"

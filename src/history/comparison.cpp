@@ -52,7 +52,7 @@ std::vector<const Place*> Comparison::by_change() const {
   // Worse by sign alone, a hole or metal that gives, before any loss a gauge tells.
   const auto key = [&](const Place* place) {
     const body::Role role = zone_of(*place).role;
-    const bool by_sign = place->change == Change::worse && !place->why.empty();
+    const bool by_sign = place->change == Change::worse && !place->why.empty() && !place->zone_mean;
     const double lost = place->lost_share.value_or(0);
     return std::tuple(weight(place->change), !by_sign, by_sign ? static_cast<int>(role) : 0, -lost,
                       static_cast<int>(role));

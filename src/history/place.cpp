@@ -124,7 +124,6 @@ class Track {
       judged.lost_mm.reset();
       judged.why = unread(to, from);
     }
-    if (judged.change == Change::worse) return judged;
     std::string sign = worse_sign(spot(from), spot(to), pit_error_mm(from, to), rules_);
     if (sign.empty() && !read_now) sign = worse_look(spot(from), spot(to), rules_);
     if (!sign.empty()) judged.change = Change::worse, judged.why = sign;

@@ -21,6 +21,7 @@ const std::vector<Verb>& verbs() {
       {"check", "mistakes in a survey, and questions", parse_check},
       {"weigh", "what a survey comes to, with reasons", parse_weigh},
       {"map", "the diagram, as PDF, SVG or PNG", parse_map},
+      {"compare", "what changed over the years", parse_compare},
       {"schema", "what an editor needs to help with a file", parse_schema},
   };
   return all;

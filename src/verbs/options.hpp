@@ -61,6 +61,14 @@ struct WeighOptions {
   CommonOptions common;
 };
 
+struct CompareOptions {
+  std::vector<std::string> files;  // two or more, or a folder
+  Destination to;
+  PictureOptions picture;
+  quantity::Units units = quantity::Units::mm;  // of text and pictures
+  CommonOptions common;
+};
+
 enum class Described { survey, body, rules };
 
 struct SchemaOptions {
