@@ -43,9 +43,10 @@ std::string opening(const Comparison& comparison, const TextStyle& style) {
     return fmt::format("{} {}", n, n == 1 ? "place" : "places");
   };
   const weighing::Result &first = comparison.surveys.front(), &last = comparison.latest();
-  const std::string line =
-      fmt::format("{} worse, {} the same within error, {} repaired.", places(count(Change::worse)),
-                  count(Change::same), count(Change::repaired));
+  const std::string line = fmt::format(
+      "{} worse, {} repaired, {} no longer visible, {} newly seen, {} the same within error.",
+      places(count(Change::worse)), count(Change::repaired), count(Change::no_longer_visible),
+      count(Change::newly_seen), count(Change::same));
   return heading(line, style) + "\n" +
          indented(
              fmt::format("{}; {} surveys, {} to {}; body plan {} {}", car_text(last.survey.car),
@@ -77,7 +78,9 @@ std::string surveys(const Comparison& comparison, const TextStyle& style) {
 std::string changed(const Comparison& comparison, const TextStyle& style) {
   std::string lines;
   for (const Place* place : comparison.by_change()) {
-    if (place->change == Change::same || place->change == Change::not_comparable) continue;
+    if (place->change != Change::worse && place->change != Change::no_longer_visible &&
+        place->change != Change::repaired)
+      continue;
     const std::string words = history::change_words(place->change);
     std::string text = fmt::format("{}, {}: {}", title(comparison.zone_of(*place)),
                                    history::place_title(*place), words);
@@ -142,10 +145,9 @@ std::string same(const Comparison& comparison, const TextStyle& style) {
   }
   const std::string lines = together(comparison, Change::same, style);
   if (lines.empty()) return "";
-  const std::string shows = least_mm == most_mm
-                                ? sheet_text(most_mm, style.units)
-                                : fmt::format("{} to {}", sheet_text(least_mm, style.units),
-                                              sheet_text(most_mm, style.units));
+  const std::string least = sheet_text(least_mm, style.units),
+                    most = sheet_text(most_mm, style.units);
+  const std::string shows = least == most ? most : fmt::format("{} to {}", least, most);
   return section(
       fmt::format("The same within error (a loss of less than {} would not have shown)", shows),
       lines, style);
@@ -187,6 +189,7 @@ std::string notes(const Comparison& comparison, const TextStyle& style) {
 std::string compare_text(const Comparison& comparison, const TextStyle& style) {
   const std::string incomparable = together(comparison, Change::not_comparable, style);
   return opening(comparison, style) + surveys(comparison, style) + changed(comparison, style) +
+         section("Newly seen", together(comparison, Change::newly_seen, style), style) +
          same(comparison, style) + section("Not comparable", incomparable, style) +
          zones_by_sight(comparison, style) + not_seen(comparison, style) +
          next_survey(comparison, style) + questions(comparison, style) + notes(comparison, style) +
