@@ -17,13 +17,13 @@ metal::Component scatter(const char* what, const Reading& reading) {
           m.repeatability.degrees_of_freedom};
 }
 
-// Scatter of both; one line where it is one estimate.
-std::vector<metal::Component> scatters(const Reading& before, const Reading& now) {
-  std::vector<metal::Component> budget{scatter("scatter before", before),
-                                       scatter("scatter now", now)};
-  if (before.metal.repeatability != now.metal.repeatability) return budget;
-  const double both_mm = metal::combined_standard(budget);
-  return {{"scatter", both_mm, 1, now.metal.repeatability.degrees_of_freedom}};
+// Scatter of both as one line. Each estimate rests on the same prior, whose degrees of freedom
+// count once.
+metal::Component scatter_of_both(const Reading& before, const Reading& now, double prior_degrees) {
+  const std::vector<metal::Component> both{scatter("before", before), scatter("now", now)};
+  const double degrees = *both[0].degrees_of_freedom + *both[1].degrees_of_freedom - prior_degrees;
+  return {"scatter", metal::combined_standard(both), 1,
+          std::min(degrees, metal::effective_degrees_of_freedom(both).value_or(degrees))};
 }
 
 double square(double x) {
@@ -36,8 +36,9 @@ weighing::Span Difference::span() const {
   return {lost_mm - uncertainty.half_width, lost_mm, lost_mm + uncertainty.half_width};
 }
 
-Difference difference(const Reading& before, const Reading& now, bool one_gauge) {
-  std::vector<metal::Component> budget = scatters(before, now);
+Difference difference(const Reading& before, const Reading& now, bool one_gauge,
+                      const rules::Rules& rules) {
+  std::vector<metal::Component> budget{scatter_of_both(before, now, rules.prior_degrees)};
   for (const Reading* each : {&before, &now}) {
     if (each->metal.coating_mm > 0)
       budget.push_back({"coating left on", each->metal.coating_mm, 1, {}});

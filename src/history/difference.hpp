@@ -11,15 +11,16 @@ namespace tinworm::history {
 
 // Before less now, mm. The sheet that was there stands in both and cancels. The scatter of both
 // counts, and what a coating's correction may be wrong by; the gauge's own error only where
-// `one_gauge` is false: one gauge errs in both alike. 95 %, by the GUM; scatter that both surveys
-// have from one estimate (the prior alone) counts its degrees of freedom once.
+// `one_gauge` is false: one gauge errs in both alike. 95 %, by the GUM; the prior that both
+// estimates of scatter rest on counts its degrees of freedom once.
 struct Difference {
   double lost_mm = 0;
   metal::Expanded uncertainty;
 
   weighing::Span span() const;
 };
-Difference difference(const Reading& before, const Reading& now, bool one_gauge);
+Difference difference(const Reading& before, const Reading& now, bool one_gauge,
+                      const rules::Rules& rules);
 
 // Decimal years between two surveys, middle to middle of their dates, and the standard uncertainty
 // of that where dates are partial (rectangular).

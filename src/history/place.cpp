@@ -136,7 +136,7 @@ class Track {
       return between(year(a.survey).year->date(), year(b.survey).year->date());
     };
     const Reading &first = read.front(), &last = read.back(), &previous = read[read.size() - 2];
-    const Span two = difference(previous, last, zone_.one_gauge).span();
+    const Span two = difference(previous, last, zone_.one_gauge, rules_).span();
     const metal::RateRange short_rate = rate_over(two, time(previous, last));
     if (read.size() == 2) {
       judged.lost_mm = two;

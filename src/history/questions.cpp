@@ -168,7 +168,7 @@ class Asker {
     for (const ZoneHistory& zone : histories_) {
       const auto then = sound_metal(zone.years[i - 1]), now = sound_metal(zone.years[i]);
       if (!then || !now) continue;
-      const weighing::Span moved = difference(*then, *now, zone.one_gauge).span();
+      const weighing::Span moved = difference(*then, *now, zone.one_gauge, rules_).span();
       if (moved.low <= 0 && moved.high >= 0) continue;
       about.add(*zone.years[i].facts, "",
                 fmt::format("{} ({:.2f} mm, then {:.2f} mm)", weighing::title(*zone.years[i].facts),

@@ -38,7 +38,7 @@ TEST(Reader, TakesTheCarTheVisitAndTheRest) {
   EXPECT_EQ(survey.visit.place, "lift at the village garage");
   EXPECT_THAT(survey.visit.leave, ElementsAre("carpets", "underseal", "probe"));
   EXPECT_EQ(survey.kept, (Kept{Use::all_weather, Air::c4, PartialDate{2023, 9, 0}}));
-  EXPECT_EQ(survey.gauge, (MetalGauge{0.05, Coating::removed, false}));
+  EXPECT_EQ(survey.gauge, (MetalGauge{"", 0.05, Coating::removed, false}));
   EXPECT_EQ(survey.photos, (PhotoFolder{"photos", "IMG_{}.jpg"}));
   ASSERT_EQ(survey.gaps.size(), 1u);
   EXPECT_EQ(survey.gaps[0].where, "left door rear edge");
