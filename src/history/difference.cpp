@@ -65,6 +65,10 @@ LineLoss line_loss(std::span<const Reading> readings, const std::vector<ZoneYear
                    bool one_gauge, const rules::Rules& rules) {
   const quantity::PartialDate& first = zone[readings.front().survey].year->date();
   const quantity::PartialDate& last = zone[readings.back().survey].year->date();
+  // What the weights rest on: the prior once, and the repeats of every survey.
+  double degrees = rules.prior_degrees;
+  for (const Reading& each : readings)
+    degrees += each.metal.repeatability.degrees_of_freedom - rules.prior_degrees;
   std::optional<metal::Line> line;
   // The slope enters the uncertainty of the points: two rounds more settle it.
   for (int round = 0; round < 3; ++round) {
@@ -77,7 +81,7 @@ LineLoss line_loss(std::span<const Reading> readings, const std::vector<ZoneYear
           {years_between(first, date), each.metal.mean_mm,
            std::sqrt(square(each.standard_mm()) + square(gauge_mm) + square(of_date))});
     }
-    line = metal::fit_line(points, rules.prior_degrees);
+    line = metal::fit_line(points, degrees);
     if (!line) throw std::logic_error("a line needs three surveys of different dates");
   }
   const metal::Bounds slope = metal::slope_interval(*line, coverage);

@@ -103,11 +103,20 @@ std::string zones_by_sight(const Comparison& comparison, const TextStyle& style)
        {std::pair(Change::no_longer_visible, "no longer visible"),
         std::pair(Change::newly_seen, "newly seen"), std::pair(Change::repaired, "repaired"),
         std::pair(Change::not_comparable, "never seen, or not comparable")}) {
+    constexpr std::size_t few = 6;
     std::vector<std::string> names;
-    for (const Zone& zone : comparison.zones)
-      if (zone.change == change && zone.places.empty() && zone.why != "not fitted now")
-        names.push_back(title(zone));
-    if (!names.empty()) lines += bullet(fmt::format("{}: {}", what, fmt::join(names, "; ")), style);
+    std::vector<int> numbers;
+    for (const Zone& zone : comparison.zones) {
+      if (zone.change != change || !zone.places.empty() || zone.why == "not fitted now") continue;
+      names.push_back(title(zone));
+      if (zone.number != 0) numbers.push_back(zone.number);
+    }
+    if (names.empty()) continue;
+    const bool by_number = names.size() > few && numbers.size() == names.size();
+    lines += bullet(
+        fmt::format("{}: {}", what,
+                    by_number ? zone_ranges(numbers) : fmt::format("{}", fmt::join(names, "; "))),
+        style);
   }
   return section("Zones where nothing was recorded", lines, style);
 }
