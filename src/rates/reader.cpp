@@ -78,7 +78,7 @@ tl::expected<Range, Refusal> parse(const Rate& rate, std::string_view text,
   auto read = figures_of(text);
   if (!read) return tl::make_unexpected(read.error());
   const auto by = by_unit(rate, read->unit, currency);
-  if (!by) return refused("another unit", example(rate, currency), text, read->unit);
+  if (!by) return refused("the unit is another", example(rate, currency), text, read->unit);
   std::vector<double>& values = read->values;
   if (rate.single && values.size() != 1)
     return refused("takes one figure", example(rate, currency), text, text);
@@ -88,7 +88,7 @@ tl::expected<Range, Refusal> parse(const Rate& rate, std::string_view text,
   for (double& each : values) each *= *by;
   if (values.size() == 1) return Range{values[0], values[0], values[0]};
   if (values[0] > values[1] || values[1] > values[2])
-    return refused("low, likely and high don't fall", example(rate, currency), text, text);
+    return refused("low, likely and high must not fall", example(rate, currency), text, text);
   return Range{values[0], values[1], values[2]};
 }
 

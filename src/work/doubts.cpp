@@ -5,6 +5,7 @@
 #include <algorithm>
 
 #include "work/job.hpp"
+#include "work/reckon.hpp"
 #include "work/task.hpp"
 
 namespace tinworm::work {

@@ -59,6 +59,7 @@ class Orderer {
     const Task &a = tasks_[late], &b = tasks_[early];
     if (a.kind == Kind::protect) return b.kind == Kind::cut;
     if (b.kind == Kind::brace) return is_sill_cut(late);
+    if (b.kind == Kind::drains) return a.kind == Kind::cut && a.zone == b.zone && a.own == b.own;
     if (a.kind != Kind::cut || b.kind != Kind::cut) return false;
     const bool sills = is_sill_cut(late) && is_sill_cut(early);
     if (sills && a.side != b.side) return b.side == first_side_;

@@ -14,7 +14,7 @@ namespace tinworm::work {
 //   (fewer likely hours) first, so that both are never open at once;
 // - of two cut parts of which the plan says that one hides the other, or two layers of one sill:
 //   the later stage for the earlier; within a stage the outer for the inner;
-// - protection: for every cut.
+// - a cut: for the drains of its part to be opened; protection: for every cut.
 // Where the plan's zones hide each other in a ring, the most urgent goes first.
 void put_in_order(std::vector<Task>& tasks, const std::vector<weighing::ZoneFacts>& facts);
 

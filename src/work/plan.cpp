@@ -7,6 +7,7 @@
 #include "work/doubts.hpp"
 #include "work/job.hpp"
 #include "work/order.hpp"
+#include "work/reckon.hpp"
 #include "work/task.hpp"
 #include "work/totals.hpp"
 

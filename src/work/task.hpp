@@ -27,11 +27,4 @@ std::vector<Task> tasks(const weighing::Zone& zone, const weighing::ZoneFacts& f
 std::optional<Task> doubtful(const weighing::Zone& zone, const weighing::ZoneFacts& facts,
                              const rates::Rates& rates);
 
-// Hours of work with the consumables that go with them, and sheet of that mass.
-Range cost(const Range& hours, const Range& mass_kg, const rates::Rates& rates);
-
-// Thickness to buy for an original of `sheet_mm`: the next in stock not under it. Stock: 0.8, 0.9,
-// 1, 1.2, 1.5, 1.6, 2, 2.5 and 3 mm (memory); over that the next half millimetre.
-double stock_mm(double sheet_mm);
-
 }  // namespace tinworm::work
