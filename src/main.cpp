@@ -17,6 +17,7 @@
 #include "verbs/schema.hpp"
 #include "verbs/start.hpp"
 #include "verbs/weigh.hpp"
+#include "verbs/work.hpp"
 
 namespace tinworm::verbs {
 namespace {

@@ -22,6 +22,7 @@ const std::vector<Verb>& verbs() {
       {"weigh", "what a survey comes to, with reasons", parse_weigh},
       {"map", "the diagram, as PDF, SVG or PNG", parse_map},
       {"compare", "what changed over the years", parse_compare},
+      {"work", "what to do in what order, and what it may take", parse_work},
       {"schema", "what an editor needs to help with a file", parse_schema},
   };
   return all;
@@ -36,8 +37,8 @@ std::string overview() {
          "\nFor example\n"
          "  tinworm map wherry-2025.yaml -o wherry.pdf\n"
          "\ntinworm VERB --help tells the rest. Exit status: 0 done, 1 mistakes in the survey, "
-         "plan\n"
-         "or rules, 2 mistakes on the command line, 3 a file could not be read or written.\n";
+         "plan,\n"
+         "rules or rates, 2 mistakes on the command line, 3 a file could not be read or written.\n";
 }
 
 }  // namespace

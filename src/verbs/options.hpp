@@ -84,4 +84,12 @@ struct MapOptions {
   CommonOptions common;
 };
 
+struct WorkOptions {
+  std::vector<std::string> files;
+  std::string rates;  // file of rates; empty: the defaults
+  Destination to;
+  quantity::Units units = quantity::Units::mm;  // of text
+  CommonOptions common;
+};
+
 }  // namespace tinworm::verbs

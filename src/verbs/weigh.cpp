@@ -9,11 +9,11 @@
 #include "output/weigh_csv.hpp"
 #include "output/weigh_json.hpp"
 #include "output/weigh_text.hpp"
-#include "output/whole_file.hpp"
 #include "output/zone_text.hpp"
 #include "rules/rules.hpp"
 #include "verbs/command_error.hpp"
 #include "verbs/over_surveys.hpp"
+#include "verbs/sink.hpp"
 #include "weighing/weigh.hpp"
 
 namespace tinworm::verbs {
@@ -53,30 +53,6 @@ std::string rules_of_many(const RulesInForce& rules, const output::TextStyle& st
   const std::string block = output::rules_block(none, style);
   return block.empty() ? "" : block + "\n";
 }
-
-// Results as they come where they go to standard output, else kept until all are there: a file is
-// written whole.
-class Sink {
- public:
-  Sink(const Destination& to, const Streams& streams) : to_(to), streams_(streams) {}
-  void add(const std::string& text) {
-    if (to_.path == "-") {
-      streams_.print(text);
-    } else {
-      whole_ += text;
-    }
-  }
-  void finish() {
-    if (to_.path == "-" || whole_.empty()) return;
-    output::write_whole(to_.path, whole_);
-    streams_.tell(fmt::format("wrote {}\n", to_.path));
-  }
-
- private:
-  const Destination& to_;
-  const Streams& streams_;
-  std::string whole_;
-};
 
 }  // namespace
 

@@ -13,10 +13,10 @@ TEST(CommandLine, SaysWhatIsWrongAndWhatWasMeant) {
       {"wiegh good.yaml", "tinworm: there is no verb \"wiegh\"\nDid you mean weigh?\n"},
       {"bake good.yaml",
        "tinworm: there is no verb \"bake\"\nThe verbs are bodies, start, check, weigh, map, "
-       "schema.\n"},
+       "work, schema.\n"},
       {"--quiet weigh good.yaml",
        "tinworm: the verb comes before --quiet\nThe verbs are bodies, start, check, weigh, map, "
-       "schema.\n"},
+       "work, schema.\n"},
       {"weigh", "tinworm weigh: the survey to read is missing\ntinworm weigh SURVEY.yaml\n"},
       {"weigh good.yaml --formt json",
        "tinworm weigh: there is no option --formt\nDid you mean --format?\n"},
@@ -53,6 +53,11 @@ TEST(CommandLine, SaysWhatIsWrongAndWhatWasMeant) {
       {"weigh good.yaml --as csv -o good.yaml",
        "tinworm weigh: good.yaml ends as surveys and body plans do; outputs never replace one\n"
        "Give it an ending of its own (text, json or csv).\n"},
+      {"work", "tinworm work: the survey to read is missing\ntinworm work SURVEY.yaml\n"},
+      {"work good.yaml -o plan.pdf",
+       "tinworm work: work doesn't make pdf\nIt makes text, json or csv.\n"},
+      {"work good.yaml --rate mine.yaml",
+       "tinworm work: there is no option --rate\nDid you mean --rates?\n"},
       {"map good.yaml",
        "tinworm map: where to draw is missing\ntinworm map good.yaml -o map.pdf\n"},
       {"map good.yaml -o out.json",
@@ -116,7 +121,7 @@ TEST(CommandLine, ShowsTheVerbsWhereNoneIsGiven) {
 
 TEST(CommandLine, HelpsWithAnExampleForEveryVerb) {
   const Workshop workshop;
-  for (const std::string verb : {"bodies", "start", "check", "weigh", "map", "schema"}) {
+  for (const std::string verb : {"bodies", "start", "check", "weigh", "map", "work", "schema"}) {
     const Ended help = workshop.run(verb + " --help");
     EXPECT_EQ(help.status, 0) << verb;
     EXPECT_EQ(help.messages, "") << verb;

@@ -1,0 +1,120 @@
+#include "output/work_tasks_text.hpp"
+
+#include <fmt/format.h>
+
+#include "output/display_width.hpp"
+#include "output/figures.hpp"
+#include "output/work_figures.hpp"
+#include "output/zone_text.hpp"
+
+namespace tinworm::output {
+namespace {
+
+using work::Kind;
+using work::Plan;
+using work::Task;
+
+constexpr const char* margin = "     ";
+
+std::string title_of(const Task& task) {
+  return part_title(task.zone, task.own, task.name, task.side);
+}
+
+std::string weld_text(const work::Range& m, quantity::Units units) {
+  constexpr double ft_per_m = 1 / 0.3048;
+  if (units == quantity::Units::mm) return "weld " + figure_span(m, 1) + " m";
+  return "weld " + figure_span(m * ft_per_m, 1) + " ft";
+}
+
+// ", to the front, lower and upper edges of the part"
+std::string edges_text(const std::vector<std::string>& edges) {
+  constexpr std::size_t all = 4;
+  if (edges.empty()) return "";
+  if (edges.size() == all) return ", to every edge of the part";
+  if (edges.size() == 1) return fmt::format(", to the {} edge of the part", edges.front());
+  return fmt::format(", to the {} and {} edges of the part",
+                     fmt::join(edges.begin(), edges.end() - 1, ", "), edges.back());
+}
+
+std::string cut_line(const work::Cut& cut, quantity::Units units) {
+  std::string text =
+      fmt::format("cut about {} x {} ({})", distance_text(cut.along_mm.likely, units),
+                  distance_text(cut.across_mm.likely, units), fmt::join(cut.places, ", "));
+  text += edges_text(cut.to_edge);
+  if (cut.size_assumed) text += ", size assumed: nobody measured it";
+  if (!cut.placed) text += ", place not recorded";
+  return text;
+}
+
+std::string_view urgency_text(work::Urgency urgency) {
+  if (urgency == work::Urgency::danger) return "danger: on or near a mounting";
+  return urgency == work::Urgency::water ? "water entry" : word(urgency);
+}
+
+std::string block(const Task& task, const Plan& plan, const TextStyle& style) {
+  const quantity::Units units = style.units;
+  std::string text = indented(fmt::format("{} [{}]", title_of(task), urgency_text(task.urgency)),
+                              style.width, fmt::format("{:>3}. ", task.number), margin);
+  const auto add = [&](const std::string& line) {
+    text += indented(line, style.width, margin, fmt::format("{}  ", margin));
+  };
+  add(task.what);
+  for (const work::Cut& cut : task.cuts) add(cut_line(cut, units));
+  std::string figures = fmt::format("{} h, {} {}", hours_span(task.hours), money_span(task.cost),
+                                    plan.rates.currency);
+  if (!task.cuts.empty()) figures += "; " + weld_text(task.weld_m, units);
+  if (task.sheet)
+    figures += fmt::format("; sheet {}", stock_text(task.sheet->thickness_mm, units));
+  else if (!task.cuts.empty())
+    figures += "; sheet not known";
+  add(figures);
+  if (task.at_most)
+    add(fmt::format("likely hours are those of the whole job ({})", rates::key(task.job)));
+  if (task.hidden > 1) add(fmt::format("high figures x {:g}: {}", task.hidden, task.hidden_why));
+  if (!task.after.empty()) add(fmt::format("after {}", runs(task.after)));
+  return text;
+}
+
+bool is_light(const Task& task) {
+  return task.kind == Kind::treat || task.kind == Kind::drains;
+}
+
+}  // namespace
+
+std::string part_title(int number, const std::string& own, const std::string& name,
+                       body::Side side) {
+  if (name.empty()) return "the whole car";
+  std::string title = zone_number(number, own) + " " + name;
+  if (side != body::Side::centre) title += fmt::format(", {}", body::word(side));
+  return title;
+}
+
+std::string stock_text(double mm, quantity::Units units) {
+  return units == quantity::Units::mm ? fmt::format("{:g} mm", mm) : sheet_text(mm, units);
+}
+
+std::string heavy_tasks(const Plan& plan, const TextStyle& style) {
+  std::string text;
+  for (const Task& task : plan.tasks)
+    if (!is_light(task)) text += block(task, plan, style);
+  return text;
+}
+
+std::string light_tasks(const Plan& plan, const TextStyle& style) {
+  std::vector<Row> rows;
+  for (const Task& task : plan.tasks)
+    if (is_light(task))
+      rows.push_back(
+          {fmt::format("{}", task.number), title_of(task),
+           task.kind == Kind::treat ? fmt::format("{}", fmt::join(task.treated, ", ")) : task.what,
+           std::string(urgency_text(task.urgency)), hours_span(task.hours), money_span(task.cost)});
+  return table({{"no", Align::right},
+                {"part"},
+                {"what"},
+                {"for"},
+                {"h", Align::right},
+                {plan.rates.currency, Align::right}},
+               rows, style.width);
+}
+
+}  // namespace tinworm::output

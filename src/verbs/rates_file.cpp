@@ -1,0 +1,23 @@
+#include "verbs/rates_file.hpp"
+
+#include <filesystem>
+
+#include "output/whole_file.hpp"
+#include "rates/reader.hpp"
+#include "verbs/surveys.hpp"
+
+namespace tinworm::verbs {
+
+namespace fs = std::filesystem;
+
+std::optional<RatesInForce> load_rates(const std::string& file, const Streams& streams) {
+  if (file.empty()) return RatesInForce{};
+  const std::string text = output::read_whole(file, most_bytes);
+  const rates::Reading reading = rates::read_rates(text);
+  if (reading.file)
+    return RatesInForce{reading.file->rates, fs::path(file).filename(), reading.file->name};
+  streams.complain(yaml::to_text(reading.problems, file, text));
+  return std::nullopt;
+}
+
+}  // namespace tinworm::verbs

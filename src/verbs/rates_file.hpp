@@ -1,0 +1,22 @@
+// The rates that a command reckons by: the defaults, or those of --rates.
+#pragma once
+
+#include <optional>
+#include <string>
+
+#include "rates/rates.hpp"
+#include "verbs/streams.hpp"
+
+namespace tinworm::verbs {
+
+struct RatesInForce {
+  rates::Rates rates;
+  std::string file;  // its name without folders, which may be private; empty: the defaults
+  std::string name;  // that it gives itself; may be empty
+};
+
+// None where the file has mistakes, every one of which was then told. An empty `file` is no file.
+// Throws output::FileError where it can't be read.
+std::optional<RatesInForce> load_rates(const std::string& file, const Streams& streams);
+
+}  // namespace tinworm::verbs

@@ -1,0 +1,93 @@
+#include "verbs/work.hpp"
+
+#include <nlohmann/json.hpp>
+
+#include "output/display_width.hpp"
+#include "output/weigh_json.hpp"
+#include "output/work_csv.hpp"
+#include "output/work_json.hpp"
+#include "output/work_text.hpp"
+#include "verbs/over_surveys.hpp"
+#include "verbs/sink.hpp"
+#include "verbs/weigh.hpp"
+
+namespace tinworm::verbs {
+namespace {
+
+std::string text_of(const weighing::Result& result, const work::Plan& plan,
+                    const WorkOptions& options, bool many, const output::TextStyle& style) {
+  switch (options.to.kind) {
+    case Kind::json:
+      return output::json_text(output::work_json(result, plan),
+                               many ? output::Lines::one : output::Lines::many);
+    case Kind::csv:
+      return output::work_csv_rows(result, plan);
+    default:
+      return many ? "" : output::work_text(result, plan, style);
+  }
+}
+
+std::string above_many(const RatesInForce& rates, const output::TextStyle& style) {
+  work::Plan none;
+  none.rates_changed = rates::changed(rates.rates);
+  none.rates_file = rates.file;
+  none.rates_name = rates.name;
+  return output::indented(output::rates_text(none), style.width, "", "  ") + "\n";
+}
+
+std::vector<std::string> inputs(std::vector<std::string> surveys, const WorkOptions& options) {
+  return with_rules(with_rules(std::move(surveys), options.common.rules), options.rates);
+}
+
+}  // namespace
+
+work::Plan planned(const weighing::Result& result, const RatesInForce& rates) {
+  work::Plan plan = work::plan(result, rates.rates);
+  if (!plan.rates_changed.empty()) {
+    plan.rates_file = rates.file;
+    plan.rates_name = rates.name;
+  }
+  return plan;
+}
+
+ExitStatus run(const WorkOptions& options, const Streams& streams) {
+  const auto rules = load_rules(options.common.rules, streams);
+  const auto rates = load_rates(options.rates, streams);
+  if (!rules || !rates) return errors_in_files;
+  PlanShelf plans(options.common.panels);
+  const std::vector<std::string> files = named_files(options.files);
+  keep_apart("work", inputs(files, options), {options.to.path});
+  const bool many = files.size() > 1 || files != options.files;  // a folder, be it of one
+  output::TextStyle style;
+  if (options.to.path == "-") style = streams.style(options.common.no_colour);
+  style.units = options.units;
+
+  const Work work = [&](const std::string& file) -> Outcome {
+    const Loaded loaded = load_survey(file, plans);
+    if (!loaded.survey) return {{}, loaded.mistakes, {}, errors_in_files};
+    const weighing::Result result = weighed(loaded, *rules);
+    const work::Plan plan = planned(result, *rates);
+    return {text_of(result, plan, options, many, style), loaded.mistakes,
+            output::work_line(result, plan), done};
+  };
+  Sink sink(options.to, streams);
+  std::vector<output::Row> lines;
+  bool first = true;
+  const ExitStatus status =
+      over_surveys(files, options.common, streams, work, [&](const Outcome& outcome) {
+        if (outcome.status != done) return;
+        if (first && options.to.kind == Kind::csv) sink.add(output::work_csv_header());
+        first = false;
+        sink.add(outcome.results);
+        lines.push_back(outcome.line);
+      });
+  if (many && options.to.kind == Kind::text && !lines.empty()) {
+    sink.add(above_many(*rates, style));
+    sink.add(
+        output::table(output::work_line_columns(rates->rates.currency), lines, style.width, ""));
+  }
+  sink.finish();
+  return status;
+}
+
+}  // namespace tinworm::verbs

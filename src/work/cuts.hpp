@@ -1,0 +1,39 @@
+// What is cut out of one part: places joined to rectangles, with a margin, to the edge where it is
+// near.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "rates/rates.hpp"
+#include "survey/survey.hpp"
+#include "weighing/zone_facts.hpp"
+#include "work/plan.hpp"
+
+namespace tinworm::work {
+
+struct Place {
+  std::string name;
+  survey::Position at;
+  std::optional<survey::Size> size;  // none: taken as the `unsized` square
+  bool certain = true;               // measured, felt, holed, or a repair that can't be relied on
+  bool holed = false;
+};
+
+// A place whose middle is near the part's edge is moved onto the part. Places nearer than `join`,
+// edge to edge, are one cut, their rectangle; so are those it comes near in turn. Then the margin
+// on each side; a side that comes within `to-outline` of the part's extent, or over it, goes to it.
+// A place of which a coordinate isn't known is a cut of its own, no longer or wider than the part.
+// A sill holed near an end is cut whole. Joined by likely sizes, so that the three figures of a
+// range are of the same cuts.
+//
+// A larger place never makes a smaller cut, but two cuts that become one may need less weld than
+// both.
+std::vector<Cut> cuts(const std::vector<Place>& places, const weighing::ZoneFacts& zone,
+                      const rates::Rates& rates);
+
+Range perimeter_mm(const Cut& cut);  // the weld all round
+Range area_mm2(const Cut& cut);
+
+}  // namespace tinworm::work
