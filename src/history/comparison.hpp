@@ -77,6 +77,7 @@ struct Place {      // a spot or station by its name, or the mean of a zone's re
   std::optional<weighing::Span> lost_mm;  // 95 %; under 0 where it reads thicker
   std::optional<double> lost_share;       // of the sheet
   std::optional<double> baseline_mm;      // in the latest survey with a reading
+  bool baseline_assumed = false;          // the body plan's sheet: nobody measured or stated it
   std::optional<double> smallest_visible_mm;
   std::string why;  // in words, what lost_mm can't say: "holed since", "the zone is hidden now"
   std::optional<Rate> rate;

@@ -106,7 +106,8 @@ std::optional<Rate> planning_rate(const survey::Survey& survey, const rules::Rul
 std::optional<Outlook> outlook_of(const Place& place, const ZoneHistory& zone,
                                   const rules::Rules& rules) {
   const auto& thickness = place.last().thickness;
-  if (!thickness || !place.baseline_mm || !place.rate) return std::nullopt;
+  if (!thickness || !place.baseline_mm || place.baseline_assumed || !place.rate)
+    return std::nullopt;
   constexpr std::array exponents{metal::steel_b1, metal::steel_b2};
   const double sheet_mm = *place.baseline_mm, now_mm = thickness->metal_mm;
   const metal::RateRange& rate = place.rate->per_year;

@@ -236,8 +236,9 @@ Place place_of(const std::string& name, const ZoneHistory& zone, const rules::Ru
     place.records.push_back(record_of(zone.years[i], i, name, track.reading_in(i)));
     if (begun) place.records.back().change = track.judge(i, false).change;
     begun = begun || place.records.back().recorded;
-    if (track.reading_in(i) && track.reading_in(i)->baseline_mm)
-      place.baseline_mm = track.reading_in(i)->baseline_mm;
+    if (!track.reading_in(i) || !track.reading_in(i)->baseline_mm) continue;
+    place.baseline_mm = track.reading_in(i)->baseline_mm;
+    place.baseline_assumed = track.reading_in(i)->baseline_assumed;
   }
   take(place, track.judge(place.to, true));
   return place;
@@ -299,7 +300,9 @@ std::optional<Place> zone_mean_of(const ZoneHistory& zone, const std::vector<Pla
     place.records.push_back({.survey = i, .seen = zone.years[i].seen()});
   for (const survey::Spot& spot : zone.years[to].facts->entry->found) {
     const auto read = reading(spot, zone.years[to], to, rules);
-    if (read && read->baseline_mm) place.baseline_mm = read->baseline_mm;
+    if (!read || !read->baseline_mm) continue;
+    place.baseline_mm = read->baseline_mm;
+    place.baseline_assumed = read->baseline_assumed;
   }
   take(place, judged);
   return place;

@@ -91,6 +91,7 @@ std::optional<Reading> reading(const survey::Spot& spot, const ZoneYear& zone, s
   Reading in{
       survey, weighing::measured(kept, coat, year.gauging), year.gauging.gauge_standard_mm, {}};
   if (has_base) in.baseline_mm = base.metal.sheet_mm;
+  in.baseline_assumed = base.from == weighing::BaselineFrom::plan_sheet;
   return in;
 }
 

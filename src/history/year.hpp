@@ -57,6 +57,7 @@ struct Reading {
   metal::Measured metal;
   double gauge_standard_mm = 0;
   std::optional<double> baseline_mm;
+  bool baseline_assumed = false;  // the body plan's sheet
 
   double standard_mm() const;  // of the mean, without the gauge's own error
 };

@@ -82,6 +82,7 @@ Json place(const Place& of, const Comparison& comparison) {
   json["lost_mm"] = span(of.lost_mm);
   json["lost_share"] = number(of.lost_share);
   json["baseline_mm"] = number(of.baseline_mm);
+  json["baseline_assumed"] = of.baseline_assumed;
   json["smallest_visible_mm"] = number(of.smallest_visible_mm);
   json["rate_mm_per_year"] = rate(of.rate);
   const auto& outlook = of.outlook;

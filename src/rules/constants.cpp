@@ -215,7 +215,7 @@ void add_years(std::vector<Constant>& table) {
            memory, band, at<&Rules::salted_low_mm>},
           {"rate-salted.high", "mm", "the same at most", 0, 2, memory, band,
            at<&Rules::salted_high_mm>},
-          {"next-stored", "", "months to the next survey at most, stored dry", 1, 120, practice,
+          {"next-stored", "", "months to the next survey at most, stored dry", 1, 120, memory,
            often, at<&Rules::next_stored_months>},
           {"next-dry-season", "", "the same, driven in the dry season", 1, 120, practice, often,
            at<&Rules::next_dry_season_months>},

@@ -51,6 +51,9 @@ TEST(Constants, StandAtTheFiguresOfTheirSources) {
       {"too-thick", 1.25, "common practice: a plate or a double skin"},
       {"ask.readings", 5, "common practice: 10 to 14 stations a side"},
       {"ask.film-patch", 3, "common practice: filler in a small part of a panel"},
+      {"next-dry-season", 24, "common practice: driven in the dry season, every second year"},
+      {"next-all-weather", 12, "common practice: all weathers, 6 to 12 months"},
+      {"next-salted", 6, "common practice: winters, 6 to 12 months"},
       {"ask.gap", 2, "common practice: a few mm tell of a weak middle"},
   };
   std::size_t outside = 0;

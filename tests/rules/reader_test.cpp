@@ -107,8 +107,8 @@ TEST(RulesFile, KeepsEveryOrderByItself) {
       EXPECT_TRUE(each.strictly ? low < high : low <= high) << each.keys[i];
     }
   }
-  // Eleven words, gives, breaks, dull, the bad repair; six others.
-  EXPECT_EQ(order().size(), 21u);
+  // Eleven words, gives, breaks, dull, the bad repair; four bands of rates; six others.
+  EXPECT_EQ(order().size(), 25u);
 }
 
 TEST(RulesFile, BadFiles) {
