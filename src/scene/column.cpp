@@ -127,8 +127,7 @@ void write_entries(Writer& writer, const std::vector<LegendEntry>& entries, cons
   }
 }
 
-bool draw_column(Drafting& drafting, const std::vector<const weighing::Spot*>& called,
-                 const std::string& overflow_page) {
+Writer open_column(Drafting& drafting, std::string_view caution) {
   const Area column = drafting.sheet.column;
   Layer& layer = drafting.page.layer("column");
   layer.items.push_back(Shape{{segment({column.x_mm, column.y_mm}, {column.x_mm, column.bottom()})},
@@ -139,14 +138,18 @@ bool draw_column(Drafting& drafting, const std::vector<const weighing::Spot*>& c
                 {column.x_mm + inset_mm, column.y_mm + 2.4, width, column.height_mm - 4},
                 column.y_mm + 2.4,
                 drafting.measure};
-  // The caution stands at the foot, whatever else there is.
-  const double caution_mm = writer.height(drafting.result.caution, caution_style);
+  const double caution_mm = writer.height(caution, caution_style);
   Writer foot = writer;
   foot.y = writer.area.bottom() - caution_mm - apart_mm * 0.7;
   writer.area.height_mm = foot.y - writer.area.y_mm - apart_mm * 0.6;
   foot.rule();
-  foot.block(drafting.result.caution, caution_style);
+  foot.block(caution, caution_style);
+  return writer;
+}
 
+bool draw_column(Drafting& drafting, const std::vector<const weighing::Spot*>& called,
+                 const std::string& overflow_page) {
+  Writer writer = open_column(drafting, drafting.result.caution);
   write_verdict(writer, drafting.result);
   const bool rules_overflow = write_rules(writer, drafting.result, overflow_page);
   const rules::Rules& rules = drafting.result.constants;
