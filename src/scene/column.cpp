@@ -21,24 +21,6 @@ const Style entry_style{7, Font::regular, black, Says::legend, 1.18};
 const Style rules_style{7, Font::bold, black, Says::words, 1.22};
 constexpr double inset_mm = 3;
 
-Item moved(const Item& item, double dx, double dy) {
-  const auto lines = [&](std::vector<Polyline> all) {
-    for (Polyline& line : all) {
-      for (At& at : line.points) at = {at.x_mm + dx, at.y_mm + dy};
-    }
-    return all;
-  };
-  const auto shape = [&](Shape each) {
-    each.lines = lines(each.lines);
-    return each;
-  };
-  if (const auto* plain = std::get_if<Shape>(&item)) return shape(*plain);
-  Clipped clipped = std::get<Clipped>(item);
-  clipped.clip = lines(clipped.clip);
-  for (Shape& each : clipped.within) each = shape(each);
-  return clipped;
-}
-
 // Words for the rings: the ranks that have no callout.
 void write_ranks(Writer& writer, const Drafting& drafting,
                  const std::vector<const weighing::Spot*>& called) {
@@ -119,9 +101,7 @@ void write_entries(Writer& writer, const std::vector<LegendEntry>& entries, cons
   constexpr double indent = swatch_width_mm + 2.2;
   for (const LegendEntry& entry : entries) {
     const double top = writer.y;
-    for (const Item& item : entry.swatch) {
-      writer.layer.items.push_back(moved(item, writer.area.x_mm, top + 0.2));
-    }
+    add_swatch(writer.layer, entry, {writer.area.x_mm, top + 0.2});
     writer.block(entry.words + ": " + entry.meaning, style, indent);
     writer.y = std::max(writer.y, top + swatch_height_mm) + between_mm;
   }
