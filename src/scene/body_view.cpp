@@ -41,6 +41,12 @@ Stroke bound_of(body::Role role) {
   return {ink, 0.5, {}};
 }
 
+Stroke thinned(Stroke stroke, double share) {
+  stroke.width_pt *= share;
+  for (double& each : stroke.dash_mm) each *= share;
+  return stroke;
+}
+
 // Where only part of a zone was seen, thin rows of the not-seen diagonals run over its tint.
 Clipped part_seen(const std::vector<Polyline>& shape) {
   Clipped over{shape, strokes(Texture::wide_diagonals, shape, not_seen_mark)};
@@ -75,6 +81,10 @@ void tint(Drafting& drafting, const DrawnZone& drawn) {
     items.push_back(Shape{drawn.shape, paper, {}});
     items.push_back(crossed_out(drawn.shape));
     used.not_fitted = true;
+    return;
+  }
+  if (drafting.dress.zone) {
+    items.push_back(drafting.dress.zone(drawn));
     return;
   }
   items.push_back(pale_fill(zone.step, drawn.shape));
@@ -113,7 +123,9 @@ void draw_lines(Drafting& drafting, const PlacedView& placed) {
   for (const body::Line* line :
        lines_on(drafting.sheet.kind, *drafting.result.body, placed.projection.view)) {
     for (const geometry::Outline& outline : line->shapes) {
-      Shape shape{on_paper(outline, placed.projection), {}, stroke_of(line->weight)};
+      Shape shape{on_paper(outline, placed.projection),
+                  {},
+                  thinned(stroke_of(line->weight), drafting.dress.strokes)};
       if (line->filled_with_paper) {
         shape.fill = paper;
         drafting.covers.push_back({shape.lines, bounds(shape.lines)});
@@ -199,8 +211,8 @@ void draw_body(Drafting& drafting) {
   for (const DrawnZone& drawn : drafting.zones) {
     drafting.used.roles.insert(drawn.plan->role);
     drafting.page.layer("bounds").items.push_back(
-        Shape{drawn.shape, {}, bound_of(drawn.plan->role)});
-    draw_repair_edge(drafting, drawn);
+        Shape{drawn.shape, {}, thinned(bound_of(drawn.plan->role), drafting.dress.strokes)});
+    if (!drafting.dress.zone) draw_repair_edge(drafting, drawn);
   }
   for (const PlacedView& placed : drafting.sheet.views) draw_lines(drafting, placed);
 }

@@ -31,8 +31,12 @@ std::string near_words(const weighing::Spot& spot) {
   return "";
 }
 
-Callout callout_of(const SpotMark& mark, const weighing::Zone& zone) {
+Callout callout_of(const Drafting& drafting, const SpotMark& mark, const weighing::Zone& zone) {
   const weighing::Spot& spot = *mark.spot;
+  if (drafting.dress.words) {
+    auto [title, detail] = drafting.dress.words(spot);
+    return {&mark, std::move(title), std::move(detail)};
+  }
   Callout callout{&mark, fmt::format("{}: {}", zone_name(zone), step_words(spot)), {}};
   const std::string rust = spot.is_repair ? "repair that can\u2019t be relied on" : spot.rust;
   const std::string metal = metal_words(spot);
@@ -221,7 +225,7 @@ std::vector<Callout> callouts_of(const Drafting& drafting, int most) {
   for (const SpotMark& mark : drafting.spots) {
     const weighing::Zone* zone = drafting.result.zone(mark.spot->zone);
     if (mark.principal && mark.spot->rank > 0 && zone != nullptr) {
-      callouts.push_back(callout_of(mark, *zone));
+      callouts.push_back(callout_of(drafting, mark, *zone));
     }
   }
   std::sort(callouts.begin(), callouts.end(), [](const Callout& a, const Callout& b) {

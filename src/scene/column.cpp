@@ -21,24 +21,6 @@ const Style entry_style{7, Font::regular, black, Says::legend, 1.18};
 const Style rules_style{7, Font::bold, black, Says::words, 1.22};
 constexpr double inset_mm = 3;
 
-Item moved(const Item& item, double dx, double dy) {
-  const auto lines = [&](std::vector<Polyline> all) {
-    for (Polyline& line : all) {
-      for (At& at : line.points) at = {at.x_mm + dx, at.y_mm + dy};
-    }
-    return all;
-  };
-  const auto shape = [&](Shape each) {
-    each.lines = lines(each.lines);
-    return each;
-  };
-  if (const auto* plain = std::get_if<Shape>(&item)) return shape(*plain);
-  Clipped clipped = std::get<Clipped>(item);
-  clipped.clip = lines(clipped.clip);
-  for (Shape& each : clipped.within) each = shape(each);
-  return clipped;
-}
-
 // Words for the rings: the ranks that have no callout.
 void write_ranks(Writer& writer, const Drafting& drafting,
                  const std::vector<const weighing::Spot*>& called) {
@@ -119,16 +101,13 @@ void write_entries(Writer& writer, const std::vector<LegendEntry>& entries, cons
   constexpr double indent = swatch_width_mm + 2.2;
   for (const LegendEntry& entry : entries) {
     const double top = writer.y;
-    for (const Item& item : entry.swatch) {
-      writer.layer.items.push_back(moved(item, writer.area.x_mm, top + 0.2));
-    }
+    add_swatch(writer.layer, entry, {writer.area.x_mm, top + 0.2});
     writer.block(entry.words + ": " + entry.meaning, style, indent);
     writer.y = std::max(writer.y, top + swatch_height_mm) + between_mm;
   }
 }
 
-bool draw_column(Drafting& drafting, const std::vector<const weighing::Spot*>& called,
-                 const std::string& overflow_page) {
+Writer open_column(Drafting& drafting, std::string_view caution) {
   const Area column = drafting.sheet.column;
   Layer& layer = drafting.page.layer("column");
   layer.items.push_back(Shape{{segment({column.x_mm, column.y_mm}, {column.x_mm, column.bottom()})},
@@ -139,14 +118,18 @@ bool draw_column(Drafting& drafting, const std::vector<const weighing::Spot*>& c
                 {column.x_mm + inset_mm, column.y_mm + 2.4, width, column.height_mm - 4},
                 column.y_mm + 2.4,
                 drafting.measure};
-  // The caution stands at the foot, whatever else there is.
-  const double caution_mm = writer.height(drafting.result.caution, caution_style);
+  const double caution_mm = writer.height(caution, caution_style);
   Writer foot = writer;
   foot.y = writer.area.bottom() - caution_mm - apart_mm * 0.7;
   writer.area.height_mm = foot.y - writer.area.y_mm - apart_mm * 0.6;
   foot.rule();
-  foot.block(drafting.result.caution, caution_style);
+  foot.block(caution, caution_style);
+  return writer;
+}
 
+bool draw_column(Drafting& drafting, const std::vector<const weighing::Spot*>& called,
+                 const std::string& overflow_page) {
+  Writer writer = open_column(drafting, drafting.result.caution);
   write_verdict(writer, drafting.result);
   const bool rules_overflow = write_rules(writer, drafting.result, overflow_page);
   const rules::Rules& rules = drafting.result.constants;

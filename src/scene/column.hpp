@@ -1,6 +1,8 @@
 // The column beside a sheet's drawing: verdict, changed rules, key, what was not seen, the caution.
 #pragma once
 
+#include <string_view>
+
 #include "scene/drafting.hpp"
 #include "scene/legend.hpp"
 #include "scene/writer.hpp"
@@ -13,6 +15,10 @@ bool draw_column(Drafting& drafting, const std::vector<const weighing::Spot*>& c
                  const std::string& overflow_page);
 
 // Its parts, for pictures of another shape.
+
+// The line beside it, and the caution at its foot, whatever else there is. Returns what writes in
+// the room over it.
+Writer open_column(Drafting& drafting, std::string_view caution);
 
 void write_verdict(Writer& writer, const weighing::Result& result);
 

@@ -1,7 +1,10 @@
 // A sheet while it is being drawn: what is at hand, and what the legend will have to explain.
 #pragma once
 
+#include <functional>
 #include <set>
+#include <string>
+#include <utility>
 #include <vector>
 
 #include "scene/diagram.hpp"
@@ -43,6 +46,16 @@ struct Used {  // what the drawing uses, for the legend
   bool circles = false;
 };
 
+// How zones and spots are shown where a sheet tells something else than what one survey found.
+struct Dress {
+  std::function<Item(const DrawnZone& drawn)> zone;  // its fill; none: tinted by its step, its
+                                                     // repairs by their edge
+  std::function<Item(const SpotMark& mark)> spot;    // its fill; none: by its step
+  // Of a callout: its title and what stands under it. None: step, rust, metal left, nearness.
+  std::function<std::pair<std::string, std::string>(const weighing::Spot& spot)> words;
+  double strokes = 1;  // width of bounds and lines over that of a whole sheet
+};
+
 struct Drafting {
   Page& page;
   const Sheet& sheet;
@@ -55,6 +68,7 @@ struct Drafting {
   std::vector<SpotMark> spots;
   std::vector<Cover> covers;
   bool numbers_everywhere = true;  // else only where something was found or mended
+  Dress dress = {};
 };
 
 }  // namespace tinworm::scene

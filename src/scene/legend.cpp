@@ -20,6 +20,24 @@ Item edge(Stroke stroke) {
 
 const Stroke thin_edge{ink, 0.4, {}};
 
+Item moved(const Item& item, double dx, double dy) {
+  const auto lines = [&](std::vector<Polyline> all) {
+    for (Polyline& line : all) {
+      for (At& at : line.points) at = {at.x_mm + dx, at.y_mm + dy};
+    }
+    return all;
+  };
+  const auto shape = [&](Shape each) {
+    each.lines = lines(each.lines);
+    return each;
+  };
+  if (const auto* plain = std::get_if<Shape>(&item)) return shape(*plain);
+  Clipped clipped = std::get<Clipped>(item);
+  clipped.clip = lines(clipped.clip);
+  for (Shape& each : clipped.within) each = shape(each);
+  return clipped;
+}
+
 // The zone's pale tint, and the spot's strong colour where spots of that step are drawn.
 LegendEntry step_entry(Step step, bool zone, bool spot) {
   LegendEntry entry{std::string(step_name(step)), std::string(step_meaning(step)), {}};
@@ -138,6 +156,28 @@ std::vector<LegendEntry> legend_of(const Used& used, const rules::Rules& rules) 
     entries.push_back(line_entry("skin", "hangs on, keeps water out", Stroke{soft_ink, 0.3, {}}));
   }
   return entries;
+}
+
+void add_swatch(Layer& layer, const LegendEntry& entry, At top_left) {
+  for (const Item& item : entry.swatch)
+    layer.items.push_back(moved(item, top_left.x_mm, top_left.y_mm));
+}
+
+double set_key_row(Layer& layer, const std::vector<LegendEntry>& entries, const Style& style,
+                   const Area& area, const Measure& measure) {
+  constexpr double word_mm = 1.6, apart_mm = 5, line_mm = swatch_height_mm + 1.2;
+  double x = area.x_mm, y = area.y_mm;
+  for (const LegendEntry& entry : entries) {
+    const double width =
+        swatch_width_mm + word_mm + measure(entry.words, style.font, style.size_pt).width_mm;
+    if (x > area.x_mm && x + width > area.right()) x = area.x_mm, y += line_mm;
+    add_swatch(layer, entry, {x, y});
+    layer.items.push_back(set(entry.words, style,
+                              {x + swatch_width_mm + word_mm, y + swatch_height_mm * 0.75},
+                              Align::left, measure));
+    x += width + apart_mm;
+  }
+  return entries.empty() ? 0 : y + line_mm - area.y_mm;
 }
 
 }  // namespace tinworm::scene

@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "scene/drafting.hpp"
+#include "scene/setting.hpp"
 
 namespace tinworm::scene {
 
@@ -18,5 +19,12 @@ constexpr double swatch_width_mm = 9, swatch_height_mm = 3.4;
 
 // `rules`: those the car was weighed by, for the figures among the words.
 std::vector<LegendEntry> legend_of(const Used& used, const rules::Rules& rules);
+
+void add_swatch(Layer& layer, const LegendEntry& entry, At top_left);
+
+// Swatches with their bold parts alone, side by side, broken into lines where they must. Returns
+// the height used.
+double set_key_row(Layer& layer, const std::vector<LegendEntry>& entries, const Style& style,
+                   const Area& area, const Measure& measure);
 
 }  // namespace tinworm::scene

@@ -5,7 +5,7 @@
 #include <cmath>
 #include <optional>
 
-#include "geometry/area.hpp"
+#include "scene/sheet_parts.hpp"
 
 namespace tinworm::scene {
 namespace {
@@ -13,45 +13,8 @@ namespace {
 using body::View;
 using geometry::Rect;
 
-constexpr double strip_mm = 11.5, gap_mm = 3, between_mm = 9;
-constexpr double caption_mm = 5.5, foot_mm = 3.2;  // above and below each view
+constexpr double strip_mm = 11.5, gap_mm = 3;
 constexpr double column_least_mm = 48, column_most_mm = 64;
-
-struct Row {
-  std::optional<View> wide, cross;
-};
-
-std::vector<Row> rows_of(SheetKind kind) {
-  switch (kind) {
-    case SheetKind::structure:
-      return {{View::left, View::front}, {View::underneath, {}}, {View::right, View::rear}};
-    case SheetKind::skin:
-      return {{View::left, View::front}, {View::top, {}}, {View::right, View::rear}};
-    case SheetKind::frame:
-      return {{View::frame, {}}};
-  }
-  return {};
-}
-
-// Everything that is drawn in a view, in body coordinates.
-std::optional<Rect> drawn(SheetKind kind, const body::Plan& plan, View view) {
-  std::optional<Rect> hull;
-  const auto add = [&](const geometry::Outline& outline) {
-    if (outline.rings.empty() && outline.open.empty()) return;
-    const Rect rect = geometry::bounds(outline);
-    if (!hull) hull = rect;
-    hull->u = {std::min(hull->u.low, rect.u.low), std::max(hull->u.high, rect.u.high)};
-    hull->v = {std::min(hull->v.low, rect.v.low), std::max(hull->v.high, rect.v.high)};
-  };
-  for (const body::Zone& zone : plan.zones) {
-    if (const body::Drawing* drawing = drawing_on(kind, zone, view)) add(drawing->outline);
-  }
-  if (!hull) return hull;  // lines alone are no view of this sheet
-  for (const body::Line* line : lines_on(kind, plan, view)) {
-    for (const geometry::Outline& shape : line->shapes) add(shape);
-  }
-  return hull;
-}
 
 struct Extents {
   std::optional<Rect> wide, cross;
@@ -73,24 +36,6 @@ Needs needs(const std::vector<Extents>& rows, double scale) {
     all.height += row.height() * scale + caption_mm + foot_mm;
   }
   return all;
-}
-
-Projection place(View view, const Rect& extent, double scale, At top_left) {
-  Projection projection{view, scale, {}};
-  const double u = sign_of_u(view) > 0 ? extent.u.low : extent.u.high;
-  const double v = sign_of_v(view) > 0 ? extent.v.low : extent.v.high;
-  const At corner = projection.paper({u, v});
-  projection.origin = {top_left.x_mm - corner.x_mm, top_left.y_mm - corner.y_mm};
-  return projection;
-}
-
-void add_view(Sheet& sheet, View view, const Rect& extent, At top_left) {
-  const double scale = 1.0 / sheet.scale;
-  const Area area{top_left.x_mm, top_left.y_mm, extent.u.length() * scale,
-                  extent.v.length() * scale};
-  sheet.views.push_back({place(view, extent, scale, top_left),
-                         area,
-                         {top_left.x_mm, top_left.y_mm - caption_mm + 3.2}});
 }
 
 // One page with these rows, or none if they don't fit at that scale.
@@ -240,55 +185,6 @@ std::vector<Sheet> lay_out(SheetKind kind, const body::Plan& plan, Paper paper) 
     }
   }
   return spread_at(choices.back(), 50, true);
-}
-
-std::optional<Sheet> lay_out_stacked(SheetKind kind, const body::Plan& plan, const Area& room) {
-  struct Seen {
-    View view;
-    Rect extent;
-  };
-  std::vector<Seen> wide, cross;
-  for (const Row& row : rows_of(kind)) {
-    if (row.wide)
-      if (const auto extent = drawn(kind, plan, *row.wide)) wide.push_back({*row.wide, *extent});
-    if (row.cross)
-      if (const auto extent = drawn(kind, plan, *row.cross)) cross.push_back({*row.cross, *extent});
-  }
-  if (wide.empty() && cross.empty()) return std::nullopt;
-  double wide_mm = 0, cross_mm = 0, cross_height_mm = 0;  // of the body
-  for (const Seen& each : wide) wide_mm = std::max(wide_mm, each.extent.u.length());
-  for (const Seen& each : cross) {
-    cross_mm += each.extent.u.length();
-    cross_height_mm = std::max(cross_height_mm, each.extent.v.length());
-  }
-  Sheet sheet;
-  sheet.kind = kind;
-  sheet.layer = kind == SheetKind::skin ? body::Layer::skin : body::Layer::structure;
-  constexpr double edge_mm = 0.5;
-  for (const int scale : {40, 50, 60, 75, 100}) {
-    sheet.scale = scale;
-    const double need = std::max(wide_mm / scale, cross_mm / scale + between_mm);
-    if (need + 2 * edge_mm <= room.width_mm) break;
-  }
-  double y = room.y_mm;
-  for (const Seen& each : wide) {
-    const double slack = room.width_mm - each.extent.u.length() / sheet.scale;
-    y += caption_mm;
-    add_view(sheet, each.view, each.extent, {room.x_mm + slack / 2, y});
-    y += each.extent.v.length() / sheet.scale + foot_mm;
-  }
-  if (!cross.empty()) y += caption_mm;
-  const double gaps = static_cast<double>(cross.size()) + 1;
-  const double gap = (room.width_mm - cross_mm / sheet.scale) / gaps;
-  double x = room.x_mm + gap;
-  for (const Seen& each : cross) {
-    const double down = (cross_height_mm - each.extent.v.length()) / sheet.scale;
-    add_view(sheet, each.view, each.extent, {x, y + down});
-    x += each.extent.u.length() / sheet.scale + gap;
-  }
-  if (!cross.empty()) y += cross_height_mm / sheet.scale + foot_mm + 1;
-  sheet.drawing = {room.x_mm, room.y_mm, room.width_mm, y - room.y_mm};
-  return sheet;
 }
 
 }  // namespace tinworm::scene

@@ -56,4 +56,11 @@ std::vector<Sheet> lay_out(SheetKind kind, const body::Plan& plan, Paper paper);
 // need, column and strip are empty. None if the plan draws no zone there.
 std::optional<Sheet> lay_out_stacked(SheetKind kind, const body::Plan& plan, const Area& room);
 
+// The views without captions as close as they read, for several bodies on one page: one below the
+// other, cross views beside or under them, at the largest scale from 1:40 to 1:250 at which they
+// stand in `room`, not larger than 1:`largest_scale`. `drawing` is as high as they need. None if
+// the plan draws no zone there or the room is too small.
+std::optional<Sheet> lay_out_small(SheetKind kind, const body::Plan& plan, const Area& room,
+                                   int largest_scale = 0);
+
 }  // namespace tinworm::scene

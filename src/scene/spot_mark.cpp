@@ -166,9 +166,10 @@ void draw_mark(Drafting& drafting, const SpotMark& mark) {
   const Stroke halo{paper, 1.5, {}};
   const Stroke edge = mark.place_known ? Stroke{ink, 0.5, {}} : Stroke{ink, 0.6, {0.7, 0.5}};
   layer.items.push_back(Shape{mark.shape, {}, halo});
-  layer.items.push_back(strong_fill(mark.spot->step, mark.shape));
+  layer.items.push_back(drafting.dress.spot ? drafting.dress.spot(mark)
+                                            : strong_fill(spot.step, mark.shape));
   layer.items.push_back(Shape{mark.shape, {}, edge});
-  drafting.used.spots.insert(mark.spot->step);
+  if (!drafting.dress.spot) drafting.used.spots.insert(spot.step);
   drafting.used.place_unknown |= !mark.place_known;
 }
 

@@ -1,10 +1,8 @@
 #include "scene/texture.hpp"
 
-#include <algorithm>
 #include <cmath>
-#include <numbers>
-#include <set>
 
+#include "scene/motif.hpp"
 #include "scene/palette.hpp"
 
 namespace tinworm::scene {
@@ -16,44 +14,8 @@ double points(double mm) {
   return mm / mm_per_pt;
 }
 
-// Parallel lines at 45 degrees that fall to the right or to the left, spaced from the page's
-// corner.
-Shape diagonals(const Area& area, bool falling, Weave weave, Colour colour) {
-  const double step = weave.pitch_mm * std::numbers::sqrt2;  // along x
-  const double lean = falling ? 1 : -1;
-  Shape shape{{}, {}, Stroke{colour, points(weave.stroke_mm), {}}};
-  // Each line is x - lean * y = c.
-  const double at_top = -lean * area.y_mm, at_bottom = -lean * area.bottom();
-  const double least = area.x_mm + std::min(at_top, at_bottom);
-  const double most = area.right() + std::max(at_top, at_bottom);
-  for (double k = std::ceil(least / step); k * step <= most; ++k) {
-    const double c = k * step;
-    shape.lines.push_back(
-        segment({c + lean * area.y_mm, area.y_mm}, {c + lean * area.bottom(), area.bottom()}));
-  }
-  return shape;
-}
-
-// Lattice points in staggered rows, on the page's own grid, in the shape or near enough to show.
-std::vector<At> lattice(const std::vector<Polyline>& shape, double pitch_mm, double reach_mm) {
-  std::vector<At> found;
-  const Area area = bounds(shape);
-  for (double row = std::floor(area.y_mm / pitch_mm); row * pitch_mm <= area.bottom() + pitch_mm;
-       ++row) {
-    const double y = row * pitch_mm;
-    const double shift = std::fmod(std::abs(row), 2) == 1 ? pitch_mm / 2 : 0;
-    std::set<double> columns;
-    for (const double level : {y, y - reach_mm, y + reach_mm}) {
-      for (const auto& [left, right] : stretches(shape, level)) {
-        for (double k = std::ceil((left - reach_mm - shift) / pitch_mm);
-             k * pitch_mm + shift <= right + reach_mm; ++k) {
-          columns.insert(k * pitch_mm + shift);
-        }
-      }
-    }
-    for (const double x : columns) found.push_back({x, y});
-  }
-  return found;
+Shape lines(std::vector<Polyline> all, Weave weave, Colour colour) {
+  return {std::move(all), {}, Stroke{colour, points(weave.stroke_mm), {}}};
 }
 
 Shape dots(const std::vector<Polyline>& area, Weave weave, Colour colour) {
@@ -71,6 +33,36 @@ Shape rings(const std::vector<Polyline>& area, Weave weave, Colour colour) {
   for (const At at : lattice(area, weave.pitch_mm, radius_mm)) {
     shape.lines.push_back(circle(at, radius_mm, 14));
   }
+  return shape;
+}
+
+// The figure that a texture stamps, round (0, 0).
+std::vector<Polyline> figure_of(Texture texture) {
+  switch (texture) {
+    case Texture::ticks:
+      return {segment({0, -0.4}, {0, 0.4})};
+    case Texture::checks:
+      return {polyline(Area{-0.34, -0.34, 0.68, 0.68})};
+    case Texture::chevrons:
+      return {Polyline{{{-0.45, -0.25}, {0, 0.3}, {0.45, -0.25}}, false}};
+    case Texture::pluses:
+      return {segment({-0.45, 0}, {0.45, 0}), segment({0, -0.45}, {0, 0.45})};
+    case Texture::running_stitch:
+      return {segment({-0.5, 0}, {0.5, 0})};
+    case Texture::lozenges:
+      return {Polyline{{{0, -0.5}, {0.4, 0}, {0, 0.5}, {-0.4, 0}}, true}};
+    case Texture::broken_diagonals:
+      return {segment({-0.45, 0.45}, {0.45, -0.45})};
+    default:
+      return {};
+  }
+}
+
+Shape stamps(Texture texture, const std::vector<Polyline>& area, Weave weave, Colour colour) {
+  constexpr double reach_mm = 0.5;
+  Shape shape =
+      lines(stamped(figure_of(texture), lattice(area, weave.pitch_mm, reach_mm)), weave, colour);
+  if (texture == Texture::checks) shape.fill = colour;
   return shape;
 }
 
@@ -124,6 +116,22 @@ Weave weave_of(Texture texture) {
       return {1.5, 0.22};
     case Texture::wide_diagonals:
       return {2.2, 0.62};
+    case Texture::ticks:
+    case Texture::running_stitch:
+      return {1.6, 0.24};
+    case Texture::uprights:
+    case Texture::grid:
+      return {1.2, 0.2};
+    case Texture::checks:
+      return {1.3, 0.18};
+    case Texture::chevrons:
+    case Texture::pluses:
+    case Texture::lozenges:
+      return {1.8, 0.24};
+    case Texture::wide_lattice:
+      return {2.3, 0.5};
+    case Texture::broken_diagonals:
+      return {1.9, 0.22};
   }
   return {};
 }
@@ -131,6 +139,9 @@ Weave weave_of(Texture texture) {
 std::vector<Shape> strokes(Texture texture, const std::vector<Polyline>& shape, Colour colour) {
   const Area area = bounds(shape);
   const Weave weave = weave_of(texture);
+  const auto rows = [&](Ruling ruling) {
+    return lines(ruled(area, ruling, weave.pitch_mm), weave, colour);
+  };
   switch (texture) {
     case Texture::none:
       return {};
@@ -138,15 +149,22 @@ std::vector<Shape> strokes(Texture texture, const std::vector<Polyline>& shape, 
     case Texture::dense_dots:
       return {dots(shape, weave, colour)};
     case Texture::hatch:
-      return {diagonals(area, false, weave, colour)};
+      return {rows(Ruling::rising)};
     case Texture::cross_hatch:
-      return {diagonals(area, false, weave, colour), diagonals(area, true, weave, colour)};
+      return {rows(Ruling::rising), rows(Ruling::falling)};
     case Texture::rings:
       return {rings(shape, weave, colour)};
     case Texture::wide_diagonals:
-      return {diagonals(area, true, weave, colour)};
+      return {rows(Ruling::falling)};
+    case Texture::uprights:
+      return {rows(Ruling::upright)};
+    case Texture::grid:
+      return {rows(Ruling::upright), rows(Ruling::level)};
+    case Texture::wide_lattice:
+      return {rows(Ruling::falling), rows(Ruling::rising)};
+    default:
+      return {stamps(texture, shape, weave, colour)};
   }
-  return {};
 }
 
 Item pale_fill(Step step, const std::vector<Polyline>& shape) {

@@ -11,7 +11,26 @@ namespace tinworm::scene {
 
 // none, sparse dots, denser dots, hatch, cross hatch, rings (solid with a white core); bold wide
 // diagonals, leaning the other way, for what was not seen.
-enum class Texture { none, sparse_dots, dense_dots, hatch, cross_hatch, rings, wide_diagonals };
+// Those of the second row are of maps that compare surveys.
+enum class Texture {
+  none,
+  sparse_dots,
+  dense_dots,
+  hatch,
+  cross_hatch,
+  rings,
+  wide_diagonals,
+  ticks,
+  uprights,
+  grid,
+  checks,
+  chevrons,
+  pluses,
+  running_stitch,
+  lozenges,
+  wide_lattice,
+  broken_diagonals
+};
 
 struct Weave {           // what a texture is made of
   double pitch_mm = 0;   // between rows
