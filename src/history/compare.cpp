@@ -51,13 +51,17 @@ Zone zone_of(const weighing::ZoneFacts& facts, ZoneHistory& history, const rules
       place.rate = planning_rate(history.years.back().year->survey(), rules);
     place.outlook = outlook_of(place, history, rules);
   }
-  const auto first = std::ranges::min_element(
-      zone.places, {}, [](const Place& place) { return weight(place.change); });
-  // A station that is only new, or not looked at again, says less than the zone as a whole.
-  if (first != zone.places.end() &&
-      (first->change == Change::worse || zone.change == Change::same ||
-       weight(first->change) < weight(zone.change)))
-    zone.change = first->change, zone.why.clear();
+  // A station that is new, or that nobody looked at again, says less than the zone as a whole.
+  const auto says_less = [](const Place& place) {
+    return !place.last().found &&
+           (place.change == Change::newly_seen || place.change == Change::not_comparable);
+  };
+  for (const Place& place : zone.places) {
+    if (says_less(place)) continue;
+    if (zone.change != Change::same && weight(place.change) >= weight(zone.change)) continue;
+    zone.change = place.change;
+    zone.why.clear();
+  }
   return zone;
 }
 

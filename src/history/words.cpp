@@ -29,9 +29,6 @@ std::string years_text(double years) {
   return years < 10 ? fmt::format("{:.2g}", years) : fmt::format("{:.0f}", years);
 }
 
-// Beyond this no rate of the past tells anything.
-constexpr double farthest_years = 50;
-
 std::string life_text(const metal::LifeRange& life) {
   if (life.low_years >= farthest_years) return fmt::format("over {:.0f} years", farthest_years);
   if (!life.high_years || *life.high_years > farthest_years)

@@ -24,6 +24,9 @@ std::string change_words(Change change);
 
 std::string place_title(const Place& place);  // its name, or "mean of the zone"
 
+// No rate of the past tells how much longer than this a place has.
+constexpr double farthest_years = 50;
+
 extern const char* const planning_caution;  // ranges for planning, no date of failure
 
 }  // namespace tinworm::history

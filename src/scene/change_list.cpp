@@ -47,7 +47,8 @@ TableRow row_of(const Comparison& comparison, const history::Place& place, Units
            place.zone_mean ? "mean of its readings" : place.name,
            with_why(change_words(place, units), place.why),
            since.empty() ? lost_words(place, units) : with_why(since, lost_words(place, units)),
-           rate_words(place, units), limit_words(place)},
+           place.change == Change::worse ? rate_words(place, units) : "",
+           place.change == Change::worse ? limit_words(place) : ""},
           link_to(place.zone, linked)};
 }
 
@@ -62,8 +63,8 @@ std::vector<TableRow> changes(const Comparison& comparison, Units units,
                               const std::vector<std::string>& linked) {
   std::vector<TableRow> rows;
   const auto places = comparison.by_change();
-  for (const Change change : {Change::worse, Change::no_longer_visible, Change::newly_seen,
-                              Change::repaired, Change::not_comparable}) {
+  for (const Change change :
+       {Change::worse, Change::no_longer_visible, Change::newly_seen, Change::repaired}) {
     for (const history::Place* place : places)
       if (place->change == change) rows.push_back(row_of(comparison, *place, units, linked));
     for (const Zone& zone : comparison.zones) {
@@ -79,12 +80,12 @@ std::vector<TableRow> changes(const Comparison& comparison, Units units,
 }
 
 // "51 rear end, middle; 52 rear end".
-std::string same_places(const Comparison& comparison) {
+std::string places_that_are(Change change, const Comparison& comparison) {
   std::string text;
   for (const Zone& zone : comparison.zones) {
     std::string names;
     for (const history::Place& place : zone.places) {
-      if (place.change != Change::same) continue;
+      if (place.change != change) continue;
       names +=
           (names.empty() ? "" : ", ") + (place.zone_mean ? "mean of its readings" : place.name);
     }
@@ -131,8 +132,11 @@ std::vector<Page> change_list(const Comparison& comparison, const ComparisonOpti
                  {"Rate", 55},
                  {"To the limit, for planning", 32}},
                 rows);
-  if (const std::string same = same_places(comparison); !same.empty())
+  if (const std::string same = places_that_are(Change::same, comparison); !same.empty())
     pages.paragraph("The same within the error of reading: " + same + ".");
+  const std::string not_comparable = places_that_are(Change::not_comparable, comparison);
+  if (!not_comparable.empty())
+    pages.paragraph("Not comparable, as not measured twice: " + not_comparable + ".");
   if (!comparison.questions.empty()) {
     pages.heading("Questions");
     pages.table({{"Zone", 48}, {"Place", 30}, {"Ask", 100}, {"Why", 77}},

@@ -5,6 +5,7 @@
 
 #include <fmt/format.h>
 
+#include "history/words.hpp"
 #include "scene/naming.hpp"
 #include "scene/showing.hpp"
 
@@ -120,7 +121,10 @@ std::string limit_words(const history::Place& place) {
   if (place.outlook->past_limit) return "past it";
   const auto& life = place.outlook->years_to_limit;
   if (!life) return "";
-  if (!life->high_years) return years_words(life->low_years) + " or more";
+  if (life->low_years >= history::farthest_years)
+    return fmt::format("over {:.0f} years", history::farthest_years);
+  if (!life->high_years || *life->high_years > history::farthest_years)
+    return years_words(life->low_years) + " or more";
   const double low = std::floor(life->low_years), high = std::ceil(*life->high_years);
   if (high <= 1) return "under a year";
   return low == high ? fmt::format("{:.0f} years", low)

@@ -1,5 +1,8 @@
 #include "verbs/compare.hpp"
 
+#include <chrono>
+
+#include <fmt/chrono.h>
 #include <fmt/format.h>
 #include <nlohmann/json.hpp>
 
@@ -10,7 +13,12 @@
 #include "output/compare_text.hpp"
 #include "output/weigh_json.hpp"
 #include "output/whole_file.hpp"
+#include "output/zone_text.hpp"
+#include "painting/measure.hpp"
+#include "scene/comparison.hpp"
 #include "verbs/command_error.hpp"
+#include "verbs/picture.hpp"
+#include "verbs/source_date.hpp"
 #include "verbs/weigh.hpp"
 
 namespace tinworm::verbs {
@@ -61,6 +69,51 @@ std::string text_of(const history::Comparison& comparison, const CompareOptions&
   return output::compare_text(comparison, style);
 }
 
+bool is_picture(Kind kind) {
+  return kind == Kind::pdf || kind == Kind::svg || kind == Kind::png;
+}
+
+// The same input gives the same bytes: the day of the latest survey, never the clock.
+painting::Metadata metadata_of(const history::Comparison& comparison) {
+  const weighing::Result &first = comparison.surveys.front(), &last = comparison.latest();
+  const std::chrono::sys_seconds day = last.survey.visit.date.first();
+  painting::Metadata metadata;
+  metadata.title = fmt::format("{}, {} to {}", output::car_text(last.survey.car),
+                               first.survey.visit.date.text(), last.survey.visit.date.text());
+  metadata.subject = "Corrosion surveys compared";
+  metadata.keywords = fmt::format("{} {}, survey SHA-256", last.body->name, last.body->version);
+  for (const weighing::Result& each : comparison.surveys) metadata.keywords += " " + each.sha256;
+  metadata.creator = "tinworm " TINWORM_VERSION;
+  metadata.date = fmt::format("{:%Y-%m-%dT%H:%M:%SZ}", source_date("compare").value_or(day));
+  metadata.description = scene::picture_description(comparison);
+  metadata.fingerprint = last.sha256;
+  return metadata;
+}
+
+std::string picture_of(const history::Comparison& comparison, const CompareOptions& options,
+                       const Streams& streams) {
+  const scene::ComparisonOptions drawing{options.picture.paper, options.units};
+  const auto pages =
+      options.to.kind == Kind::pdf
+          ? scene::comparison_pages(comparison, drawing, painting::measure())
+          : scene::comparison_map(comparison, options.picture.sheet, drawing, painting::measure());
+  if (pages.empty())
+    throw CommandError("compare",
+                       fmt::format("{} has no {} sheet", comparison.latest().body->name,
+                                   word(options.picture.sheet)),
+                       "");
+  painting::Warnings warnings;
+  std::string picture =
+      picture_of(pages, metadata_of(comparison), options.to.kind, options.picture, warnings);
+  if (options.to.kind != Kind::pdf && pages.size() > 1)
+    warnings.push_back(
+        "a list found no room beside the map and is on a page that this picture lacks; a PDF has "
+        "it");
+  for (const std::string& warning : warnings)
+    streams.complain(fmt::format("tinworm compare: {}\n", warning));
+  return picture;
+}
+
 }  // namespace
 
 ExitStatus run(const CompareOptions& options, const Streams& streams) {
@@ -76,7 +129,8 @@ ExitStatus run(const CompareOptions& options, const Streams& streams) {
   history::sort_by_date(*results);
   must_compare(*results);
   const history::Comparison comparison = history::compare(std::move(*results), rules->constants);
-  const std::string text = text_of(comparison, options, streams);
+  const std::string text = is_picture(options.to.kind) ? picture_of(comparison, options, streams)
+                                                       : text_of(comparison, options, streams);
   if (options.to.path == "-") {
     streams.print(text);
   } else {
