@@ -49,13 +49,15 @@ std::vector<const Place*> Comparison::by_change() const {
   std::vector<const Place*> all;
   for (const Zone& zone : zones)
     for (const Place& place : zone.places) all.push_back(&place);
-  // Worse by sign alone, a hole or metal that gives, before any loss a gauge tells.
+  // Of what is worse: a hole or metal that gives before any loss that a gauge tells, and what an
+  // eye tells last.
   const auto key = [&](const Place* place) {
     const body::Role role = zone_of(*place).role;
-    const bool by_sign = place->change == Change::worse && !place->why.empty() && !place->zone_mean;
-    const double lost = place->lost_share.value_or(0);
-    return std::tuple(weight(place->change), !by_sign, by_sign ? static_cast<int>(role) : 0, -lost,
-                      static_cast<int>(role));
+    const bool by_sign = place->change == Change::worse && !place->why.empty() &&
+                         !place->zone_mean && !place->by_look;
+    const double lost = by_sign ? 0 : place->lost_share.value_or(0);
+    return std::tuple(weight(place->change), !by_sign, place->by_look,
+                      by_sign ? static_cast<int>(role) : 0, -lost, static_cast<int>(role));
   };
   std::ranges::stable_sort(all, {}, key);
   return all;

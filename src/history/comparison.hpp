@@ -79,6 +79,7 @@ struct Place {      // a spot or station by its name, or the mean of a zone's re
   std::optional<double> baseline_mm;      // in the latest survey with a reading
   bool baseline_assumed = false;          // the body plan's sheet: nobody measured or stated it
   std::optional<double> smallest_visible_mm;
+  bool by_look = false;  // worse by what an eye can tell alone: rust that is new or has spread
   std::string why;  // in words, what lost_mm can't say: "holed since", "the zone is hidden now"
   std::optional<Rate> rate;
   std::optional<Outlook> outlook;

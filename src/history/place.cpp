@@ -21,6 +21,7 @@ struct Judged {
   std::string why;
   std::optional<Span> lost_mm;
   std::optional<Rate> rate;
+  bool by_look = false;
 };
 
 // By what a gauge says: lost for certain, within error, or thicker than can be.
@@ -125,7 +126,10 @@ class Track {
       judged.why = unread(to, from);
     }
     std::string sign = worse_sign(spot(from), spot(to), pit_error_mm(from, to), rules_);
-    if (sign.empty() && !read_now) sign = worse_look(spot(from), spot(to), rules_);
+    if (sign.empty() && !read_now) {
+      sign = worse_look(spot(from), spot(to), rules_);
+      judged.by_look = !sign.empty();
+    }
     if (!sign.empty()) judged.change = Change::worse, judged.why = sign;
     if (!whole) judged.rate.reset();
     return judged;
@@ -206,6 +210,7 @@ void take(Place& place, const Judged& judged) {
   place.change = judged.change;
   place.from = judged.from;
   place.why = judged.why;
+  place.by_look = judged.by_look;
   place.lost_mm = judged.lost_mm;
   place.rate = judged.rate;
   if (!place.lost_mm) return;

@@ -151,16 +151,16 @@ TEST(ChangeWords, ThousandthsOfAnInch) {
             "7.9 thou lost since 2017-04-08 (5.3 to 10.5), 20 % of the sheet");
 }
 
-// Worse by a sign first, then by the share lost; what is the same last.
+// Worse by a sign first, then by the share lost, then by the eye; what is the same last.
 TEST(ChangeWords, LargestChangeFirst) {
   const std::string then =
-      found({"a: metal 1.00 1.01", "b: metal 1.00 1.01", "c: scale", "d: metal 1.00"});
-  const std::string now =
-      found({"a: metal .90 .91", "b: metal .70 .71", "c: hole", "d: metal .99", "e: scale"});
+      found({"a: metal 1.00 1.01", "b: metal 1.00 1.01", "c: scale", "d: metal 1.00", "f: none"});
+  const std::string now = found({"a: metal .90 .91", "b: metal .70 .71", "c: hole", "d: metal .99",
+                                 "e: scale", "f: surface"});
   const Comparison comparison = compared({{"2017", in_sill(then)}, {"2025", in_sill(now)}});
   std::vector<std::string> names;
   for (const Place* place : comparison.by_change()) names.push_back(place->name);
-  EXPECT_THAT(names, testing::ElementsAre("c", "b", "a", "e", "d"));
+  EXPECT_THAT(names, testing::ElementsAre("c", "b", "a", "f", "e", "d"));
 }
 
 }  // namespace
