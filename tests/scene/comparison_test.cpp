@@ -41,7 +41,9 @@ TEST(ShowingPalette, EachTintHasATextureOfItsOwn) {
                             Showing::by_sign,     Showing::no_longer_visible};
   for (const Showing& one : filled)
     for (const Showing& other : filled)
-      if (&one != &other) EXPECT_NE(texture_of(one), texture_of(other)) << name_of(one);
+      if (&one != &other) {
+        EXPECT_NE(texture_of(one), texture_of(other)) << name_of(one);
+      }
 }
 
 survey::Spot measured(const char* name, survey::Position at, std::vector<double> metal_mm) {
