@@ -13,6 +13,7 @@
 #include "verbs/command_error.hpp"
 #include "verbs/command_line.hpp"
 #include "verbs/compare.hpp"
+#include "verbs/listing.hpp"
 #include "verbs/map.hpp"
 #include "verbs/schema.hpp"
 #include "verbs/start.hpp"

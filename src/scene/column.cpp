@@ -21,7 +21,8 @@ const Style entry_style{7, Font::regular, black, Says::legend, 1.18};
 const Style rules_style{7, Font::bold, black, Says::words, 1.22};
 constexpr double inset_mm = 3;
 
-// Words for the rings: the ranks that have no callout.
+}  // namespace
+
 void write_ranks(Writer& writer, const Drafting& drafting,
                  const std::vector<const weighing::Spot*>& called) {
   std::vector<std::string> lines;
@@ -46,8 +47,6 @@ void write_ranks(Writer& writer, const Drafting& drafting,
     writer.block(line, list_style);
   }
 }
-
-}  // namespace
 
 void write_verdict(Writer& writer, const weighing::Result& result) {
   writer.block(capitalised(weighing::sentence(result.verdict)), verdict_style);
@@ -77,7 +76,8 @@ bool write_rules(Writer& writer, const weighing::Result& result, const std::stri
       text += (i > 0 ? ", " : "") + line.substr(0, line.find(' '));
     }
     if (named < all) text += fmt::format("{}{} more", named > 0 ? " and " : "", all - named);
-    text += fmt::format("; the values are on page {}.", overflow_page);
+    text +=
+        overflow_page.empty() ? "." : fmt::format("; the values are on page {}.", overflow_page);
     if (named == 0) break;
   }
   writer.block(text, rules_style);
@@ -102,7 +102,8 @@ void write_entries(Writer& writer, const std::vector<LegendEntry>& entries, cons
   for (const LegendEntry& entry : entries) {
     const double top = writer.y;
     add_swatch(writer.layer, entry, {writer.area.x_mm, top + 0.2});
-    writer.block(entry.words + ": " + entry.meaning, style, indent);
+    writer.block(entry.meaning.empty() ? entry.words : entry.words + ": " + entry.meaning, style,
+                 indent);
     writer.y = std::max(writer.y, top + swatch_height_mm) + between_mm;
   }
 }

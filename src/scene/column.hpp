@@ -23,12 +23,17 @@ Writer open_column(Drafting& drafting, std::string_view caution);
 void write_verdict(Writer& writer, const weighing::Result& result);
 
 // All of the rules that were changed, or where they are too many for the writer's area the names of
-// as many as there is room for and how many more there are. True if they were shortened.
+// as many as there is room for and how many more there are. True if they were shortened. With no
+// overflow page the names stand alone.
 bool write_rules(Writer& writer, const weighing::Result& result, const std::string& overflow_page);
 
 // Set smaller where the column is short or narrow, down to the least size there is.
 enum class Fit { roomy, close };
 void write_legend(Writer& writer, const Used& used, const rules::Rules& rules, Fit fit);
+
+// Words for the rings, as far as there is room: the places of this sheet that have no callout.
+void write_ranks(Writer& writer, const Drafting& drafting,
+                 const std::vector<const weighing::Spot*>& called);
 
 // Swatches with their words, without a heading, that far apart.
 void write_entries(Writer& writer, const std::vector<LegendEntry>& entries, const Style& style,

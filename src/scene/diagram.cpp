@@ -10,6 +10,7 @@
 #include "scene/column.hpp"
 #include "scene/drafting.hpp"
 #include "scene/label.hpp"
+#include "scene/listing_column.hpp"
 #include "scene/naming.hpp"
 #include "scene/not_seen.hpp"
 #include "scene/spot_mark.hpp"
@@ -41,6 +42,10 @@ bool draw_sheet(Page& page, const Sheet& sheet, const weighing::Result& result,
     const bool known = std::any_of(page.places.begin(), page.places.end(),
                                    [&](const Place& place) { return place.name == name; });
     if (!known) page.places.push_back({name, {sheet.frame.x_mm, bounds(drawn.shape).y_mm}});
+  }
+  if (options.for_sale) {
+    draw_listing_column(drafting, called);
+    return false;
   }
   return draw_column(drafting, called, overflow_page);
 }

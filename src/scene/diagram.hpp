@@ -20,6 +20,7 @@ struct DiagramOptions {
   quantity::Units units = quantity::Units::mm;  // of the scale bar
   bool circles =
       false;  // of the near radius round what carries brakes, steering, suspension, belts, towing
+  bool for_sale = false;  // what a buyer asks stands beside the drawing; set by `listing` alone
   std::vector<SheetKind> sheets{SheetKind::structure, SheetKind::skin, SheetKind::frame};
 };
 

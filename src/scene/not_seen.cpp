@@ -42,13 +42,7 @@ Section not_seen_section(const weighing::Result& result) {
 }
 
 Section not_drawn_section(const weighing::Result& result) {
-  Section section{"Found, but not on the drawing", not_drawn_heading, {}, list_style};
-  for (const weighing::Zone& zone : result.zones) {
-    if (zone.number != 0) continue;
-    section.lines.push_back(fmt::format("{}: {}, {}", zone_name(zone), step_name(zone.step),
-                                        evidence_words(zone.evidence)));
-  }
-  return section;
+  return {"Found, but not on the drawing", not_drawn_heading, not_drawn_lines(result), list_style};
 }
 
 Section rules_section(const weighing::Result& result) {
@@ -82,6 +76,16 @@ std::vector<NotSeenLine> not_seen_lines(const weighing::Result& result) {
     } else {
       same->zones.push_back(each.zone);
     }
+  }
+  return lines;
+}
+
+std::vector<std::string> not_drawn_lines(const weighing::Result& result) {
+  std::vector<std::string> lines;
+  for (const weighing::Zone& zone : result.zones) {
+    if (zone.number != 0) continue;
+    lines.push_back(fmt::format("{}: {}, {}", zone_name(zone), step_name(zone.step),
+                                evidence_words(zone.evidence)));
   }
   return lines;
 }

@@ -16,6 +16,9 @@ struct NotSeenLine {  // zones that share a reason
 };
 std::vector<NotSeenLine> not_seen_lines(const weighing::Result& result);
 
+// "home-made tow bracket: thin, judged by eye", for each zone that the body plan lacks.
+std::vector<std::string> not_drawn_lines(const weighing::Result& result);
+
 // Height of the limits in full.
 double limits_height(const Writer& writer, const weighing::Result& result);
 

@@ -1,5 +1,7 @@
 #include "scene/phone.hpp"
 
+#include <algorithm>
+
 #include <fmt/format.h>
 
 #include "scene/blank_page.hpp"
@@ -8,6 +10,7 @@
 #include "scene/column.hpp"
 #include "scene/drafting.hpp"
 #include "scene/label.hpp"
+#include "scene/listing_words.hpp"
 #include "scene/naming.hpp"
 #include "scene/not_seen.hpp"
 #include "scene/spot_mark.hpp"
@@ -26,6 +29,13 @@ std::string car_text(const survey::Car& car) {
   return car.built ? fmt::format("{}, {}", car.name, *car.built) : car.name;
 }
 
+const weighing::Zone* zone_of(const weighing::Result& result, const weighing::Spot& spot) {
+  for (const weighing::Zone& zone : result.zones) {
+    if (zone.own == spot.own && zone.number == spot.zone) return &zone;
+  }
+  return nullptr;
+}
+
 void write_private(Writer& writer, const weighing::Result& result) {
   const survey::Car& car = result.survey.car;
   for (const std::string& text :
@@ -34,17 +44,39 @@ void write_private(Writer& writer, const weighing::Result& result) {
   }
 }
 
+// What a buyer must see at once: the worst three of the whole car, and what was not seen.
+void write_at_once(Writer& writer, const weighing::Result& result) {
+  constexpr std::size_t most = 3;
+  const std::vector<const weighing::Spot*> ranked = result.ranked();
+  writer.rule();
+  writer.block(ranked.empty() ? "No rust found where looked" : "Worst places found", heading_style);
+  for (std::size_t i = 0; i < std::min(ranked.size(), most); ++i) {
+    const weighing::Zone* zone = zone_of(result, *ranked[i]);
+    if (zone == nullptr) continue;
+    writer.block(fmt::format("{}  {}: {}", ranked[i]->rank, capitalised(zone_name(*zone)),
+                             step_words(*ranked[i])),
+                 place_style);
+  }
+  writer.y += apart_mm * 0.4;
+  if (const std::string share = unseen_share(result); !share.empty())
+    writer.block(share, place_style);
+  writer.y += apart_mm * 0.4;
+  write_unseen(writer, result);
+  writer.y += apart_mm * 0.6;
+}
+
 void write_head(Writer& writer, const weighing::Result& result, SheetKind kind,
                 const DiagramOptions& options) {
   writer.block(car_text(result.survey.car), car_style);
   writer.block(fmt::format("Surveyed {}. {}.", result.survey.visit.date.text(), name_of(kind)),
                line_style);
-  if (options.signed_name && !result.survey.visit.by.empty())
+  if (options.signed_name && !options.for_sale && !result.survey.visit.by.empty())
     writer.block("By " + result.survey.visit.by, line_style);
   if (options.private_too) write_private(writer, result);
   writer.y += apart_mm * 0.5;
   writer.rule();
   write_verdict(writer, result);
+  if (options.for_sale) write_at_once(writer, result);
 }
 
 // Every ring of the drawing in words; the worst three with what is known of them.
@@ -101,9 +133,14 @@ std::optional<Page> phone_page(const weighing::Result& result, SheetKind kind,
 
   writer.y = sheet->drawing.bottom() + apart_mm;
   write_places(writer, drafting);
+  if (options.for_sale) {
+    write_looked(writer, result);
+    write_unseen_names(writer, result);
+    write_repairs(writer, result, no_end_mm);
+  }
   write_rules(writer, result, "");
   write_legend(writer, drafting.used, result.constants, Fit::roomy);
-  write_limits(writer, result, "");
+  if (!options.for_sale) write_limits(writer, result, "");
   write_foot(writer, result);
   page.height_mm = writer.y + margin_mm;
   page.frame = {0, 0, phone_width_mm, page.height_mm};

@@ -1,56 +1,23 @@
 #include "verbs/map.hpp"
 
-#include <chrono>
 #include <filesystem>
 
-#include <fmt/chrono.h>
 #include <fmt/format.h>
 
 #include "output/file_error.hpp"
 #include "output/whole_file.hpp"
-#include "output/zone_text.hpp"
 #include "painting/measure.hpp"
 #include "scene/diagram.hpp"
 #include "scene/phone.hpp"
 #include "verbs/command_error.hpp"
 #include "verbs/over_surveys.hpp"
 #include "verbs/picture.hpp"
-#include "verbs/source_date.hpp"
 #include "verbs/weigh.hpp"
-#include "weighing/words.hpp"
 
 namespace tinworm::verbs {
 namespace {
 
 namespace fs = std::filesystem;
-
-// The same input gives the same bytes: the day of the survey, never the clock.
-std::string date_of_file(const survey::Survey& survey) {
-  const std::chrono::sys_seconds day = survey.visit.date.first();
-  return fmt::format("{:%Y-%m-%dT%H:%M:%SZ}", source_date("map").value_or(day));
-}
-
-painting::Metadata metadata_of(const weighing::Result& result) {
-  painting::Metadata metadata;
-  const std::string date = result.survey.visit.date.text();
-  metadata.title = fmt::format("{}, survey of {}", output::car_text(result.survey.car), date);
-  metadata.subject = "Corrosion survey, map of the metal";
-  metadata.keywords = fmt::format("{} {}, survey SHA-256 {}", result.body->name,
-                                  result.body->version, result.sha256);
-  metadata.creator = "tinworm " TINWORM_VERSION;
-  metadata.date = date_of_file(result.survey);
-  metadata.description = fmt::format("Verdict: {}.", sentence(result.verdict));
-  if (result.could_be != result.verdict) {
-    metadata.description += fmt::format(" Could be: {}.", sentence(result.could_be));
-  }
-  if (result.open_up_first) metadata.description += " Open up first.";
-  if (const std::string changed = weighing::rules_text(result); !changed.empty()) {
-    metadata.description += " " + changed;
-  }
-  metadata.description += " " + result.caution;
-  metadata.fingerprint = result.sha256;
-  return metadata;
-}
 
 scene::DiagramOptions diagram_options(const MapOptions& options) {
   scene::DiagramOptions diagram;
@@ -89,7 +56,7 @@ Outcome draw(const Loaded& loaded, const RulesInForce& rules, const std::string&
   }
   painting::Warnings warnings;
   const std::string picture =
-      picture_of(pages, metadata_of(result), options.to.kind, options.picture, warnings);
+      picture_of(pages, metadata_of("map", result), options.to.kind, options.picture, warnings);
   if (options.to.kind != Kind::pdf && pages.size() > 1) {
     warnings.push_back(
         result.rules_changed.empty()

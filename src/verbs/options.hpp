@@ -84,6 +84,14 @@ struct MapOptions {
   CommonOptions common;
 };
 
+struct ListingOptions {
+  std::string file;
+  Destination to;
+  PictureOptions picture;
+  bool signed_name = false;
+  CommonOptions common;
+};
+
 struct WorkOptions {
   std::vector<std::string> files;
   std::string rates;  // file of rates; empty: the defaults

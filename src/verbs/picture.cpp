@@ -1,6 +1,24 @@
 #include "verbs/picture.hpp"
 
+#include <chrono>
+
+#include <fmt/chrono.h>
+#include <fmt/format.h>
+
+#include "output/zone_text.hpp"
+#include "verbs/source_date.hpp"
+#include "weighing/words.hpp"
+
 namespace tinworm::verbs {
+namespace {
+
+// The same input gives the same bytes: the day of the survey, never the clock.
+std::string date_of_file(const std::string& verb, const survey::Survey& survey) {
+  const std::chrono::sys_seconds day = survey.visit.date.first();
+  return fmt::format("{:%Y-%m-%dT%H:%M:%SZ}", source_date(verb).value_or(day));
+}
+
+}  // namespace
 
 std::string_view word(scene::SheetKind sheet) {
   switch (sheet) {
@@ -12,6 +30,28 @@ std::string_view word(scene::SheetKind sheet) {
       break;
   }
   return "frame";
+}
+
+painting::Metadata metadata_of(const std::string& verb, const weighing::Result& result) {
+  painting::Metadata metadata;
+  const std::string date = result.survey.visit.date.text();
+  metadata.title = fmt::format("{}, survey of {}", output::car_text(result.survey.car), date);
+  metadata.subject = "Corrosion survey, map of the metal";
+  metadata.keywords = fmt::format("{} {}, survey SHA-256 {}", result.body->name,
+                                  result.body->version, result.sha256);
+  metadata.creator = "tinworm " TINWORM_VERSION;
+  metadata.date = date_of_file(verb, result.survey);
+  metadata.description = fmt::format("Verdict: {}.", sentence(result.verdict));
+  if (result.could_be != result.verdict) {
+    metadata.description += fmt::format(" Could be: {}.", sentence(result.could_be));
+  }
+  if (result.open_up_first) metadata.description += " Open up first.";
+  if (const std::string changed = weighing::rules_text(result); !changed.empty()) {
+    metadata.description += " " + changed;
+  }
+  metadata.description += " " + result.caution;
+  metadata.fingerprint = result.sha256;
+  return metadata;
 }
 
 std::string picture_of(const std::vector<scene::Page>& pages, const painting::Metadata& metadata,

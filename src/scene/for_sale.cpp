@@ -1,0 +1,115 @@
+#include "scene/for_sale.hpp"
+
+#include <algorithm>
+
+namespace tinworm::scene {
+namespace {
+
+survey::Spot spot_for_sale(const survey::Spot& spot) {
+  survey::Spot kept;
+  kept.hand = spot.hand;
+  kept.tap = spot.tap;
+  kept.probe = spot.probe;
+  kept.magnet = spot.magnet;
+  kept.metal_mm = spot.metal_mm;
+  return kept;
+}
+
+survey::Repair repair_for_sale(const survey::Repair& repair) {
+  survey::Repair kept;
+  kept.kind = repair.kind;
+  kept.joint = repair.joint;
+  kept.size = repair.size;
+  kept.date = repair.date;
+  kept.beneath = repair.beneath;
+  kept.now = repair.now;
+  kept.now_assumed = repair.now_assumed;
+  return kept;
+}
+
+survey::Zone zone_for_sale(const survey::Zone& zone) {
+  survey::Zone kept;
+  for (const survey::Spot& spot : zone.found) kept.found.push_back(spot_for_sale(spot));
+  for (const survey::Repair& repair : zone.repairs) kept.repairs.push_back(repair_for_sale(repair));
+  kept.film_um = zone.film_um;
+  return kept;
+}
+
+// "none", "declared"; empty where the survey doesn't say.
+std::string interest_for_sale(const std::string& interest) {
+  return interest.empty() || interest == "none" ? interest : "declared";
+}
+
+survey::Survey survey_for_sale(const survey::Survey& survey, bool signed_name) {
+  survey::Survey kept;
+  kept.body = survey.body;
+  kept.units = survey.units;
+  kept.car.name = survey.car.name;
+  kept.car.built = survey.car.built;
+  kept.visit.date = survey.visit.date;
+  if (signed_name) {
+    kept.visit.by = survey.visit.by;
+    kept.visit.interest = interest_for_sale(survey.visit.interest);
+  }
+  for (const auto& [number, zone] : survey.zones) kept.zones[number] = zone_for_sale(zone);
+  for (const survey::OwnZone& own : survey.own) {
+    kept.own.push_back({own.key, own_part, own.role, own.side, {}, zone_for_sale(own.zone)});
+  }
+  return kept;
+}
+
+std::string name_for_sale(const weighing::Spot& spot, const body::Plan& plan) {
+  if (spot.is_repair || spot.name.empty()) return "";
+  const body::Zone* zone = spot.own.empty() ? plan.zone(spot.zone) : nullptr;
+  const bool of_plan =
+      zone != nullptr && std::ranges::any_of(zone->stations, [&](const body::Station& station) {
+        return station.name == spot.name;
+      });
+  return of_plan ? spot.name : another_place;
+}
+
+weighing::Zone weighed_for_sale(const weighing::Zone& zone, const body::Plan& plan) {
+  weighing::Zone kept = zone;  // words of the plan and of the method, but for:
+  if (!kept.own.empty()) kept.name = own_part;
+  kept.seen.reason.clear();
+  if (kept.metal) kept.metal->budget.clear();
+  for (weighing::Spot& spot : kept.spots) {
+    spot.name = name_for_sale(spot, plan);
+    spot.metal.budget.clear();
+  }
+  return kept;
+}
+
+std::string why_not_seen(const weighing::Zone& zone) {
+  if (!zone.seen.word) return "not recorded";
+  return zone.seen.word == survey::SeenWord::tap ? "tapped or felt only" : "covered";
+}
+
+}  // namespace
+
+weighing::Result for_sale(const weighing::Result& result, bool signed_name) {
+  weighing::Result kept;
+  kept.body = result.body;
+  kept.survey = survey_for_sale(result.survey, signed_name);
+  kept.sha256 = result.sha256;
+  kept.constants = result.constants;
+  kept.rules_changed = result.rules_changed;
+  kept.verdict = result.verdict;
+  kept.could_be = result.could_be;
+  kept.open_up_first = result.open_up_first;
+  kept.main = result.main;
+  kept.local = result.local;
+  kept.skin_seen = result.skin_seen;
+  for (const weighing::Zone& zone : result.zones)
+    kept.zones.push_back(weighed_for_sale(zone, *result.body));
+  for (const weighing::OpenUp& open : result.open_up)
+    kept.open_up.push_back({open.zone, open.own, open.rule, {}, open.could_become});
+  for (const weighing::NotSeen& each : result.not_seen) {
+    const weighing::Zone* zone = each.zone == 0 ? nullptr : result.zone(each.zone);
+    if (zone != nullptr) kept.not_seen.push_back({each.zone, why_not_seen(*zone)});
+  }
+  kept.caution = result.caution;
+  return kept;
+}
+
+}  // namespace tinworm::scene

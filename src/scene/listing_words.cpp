@@ -1,0 +1,277 @@
+#include "scene/listing_words.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <map>
+
+#include <fmt/format.h>
+
+#include "scene/naming.hpp"
+#include "scene/not_seen.hpp"
+
+namespace tinworm::scene {
+namespace {
+
+constexpr double rounding = 1e-9;
+const Style unseen_heading{8, Font::bold, black, Says::not_seen, 1.3};
+const Style repairs_heading{8, Font::bold, black, Says::words, 1.3};
+
+std::string counted(std::size_t how_many, const char* one, const char* several) {
+  return fmt::format("{} {}", how_many, how_many == 1 ? one : several);
+}
+
+struct Shares {
+  int measured = 0, looked = 0, unseen = 0;  // percent
+};
+
+// Rounded so that what was seen and measured is never more than it was.
+Shares shares_of(const weighing::Coverage& main) {
+  const auto whole = [](double share) {
+    return static_cast<int>(std::floor(100 * share + rounding));
+  };
+  const int seen = whole(main.area_share);
+  const int measured = std::min(whole(main.measured_share), seen);
+  return {measured, seen - measured, 100 - seen};
+}
+
+std::string shares_line(const weighing::Coverage& main) {
+  if (!main.any) return "";
+  const Shares shares = shares_of(main);
+  return fmt::format("Main structure: {} % measured, {} % looked at or felt, {} % not seen.",
+                     shares.measured, shares.looked, shares.unseen);
+}
+
+std::string ways_line(const weighing::Result& result) {
+  using survey::SeenWord;
+  std::map<SeenWord, std::size_t> zones;
+  for (const weighing::Zone& zone : result.zones) {
+    if (zone.seen.word) ++zones[*zone.seen.word];
+  }
+  std::string line;
+  for (const auto& [word, how] : {std::pair(SeenWord::bare, "bare"),
+                                  {SeenWord::coated, "under paint or coating"},
+                                  {SeenWord::part, "in part"},
+                                  {SeenWord::scope, "through a scope"}}) {
+    if (zones[word] == 0) continue;
+    line += line.empty() ? counted(zones[word], "zone seen ", "zones seen ") + how
+                         : fmt::format(", {} {}", zones[word], how);
+  }
+  return line.empty() ? "No zone was seen." : line + ".";
+}
+
+struct Tools {
+  std::size_t readings = 0, films = 0, felt = 0;
+
+  void add(const survey::Zone& zone) {
+    films += zone.film_um.size();
+    for (const survey::Spot& spot : zone.found) {
+      readings += spot.metal_mm.size();
+      felt += spot.hand || spot.tap || spot.probe;
+    }
+  }
+};
+
+std::string tools_line(const survey::Survey& survey) {
+  Tools tools;
+  for (const auto& [number, zone] : survey.zones) tools.add(zone);
+  for (const survey::OwnZone& own : survey.own) tools.add(own.zone);
+  std::string line =
+      tools.readings > 0
+          ? "By gauge: " + counted(tools.readings, "reading", "readings") + " of metal"
+          : "No metal was gauged";
+  if (tools.films > 0) line += fmt::format(", {} of paint", tools.films);
+  line += tools.felt > 0 ? "; by hand, tap or probe: " + counted(tools.felt, "place", "places")
+                         : "; nothing was felt by hand";
+  return line + ".";
+}
+
+std::string found_line(const weighing::Result& result) {
+  std::size_t seen = 0, rusted = 0;
+  for (const weighing::Zone& zone : result.zones) {
+    if (zone.seen_share <= 0) continue;
+    ++seen;
+    rusted += std::ranges::any_of(zone.spots, &weighing::Spot::found);
+  }
+  if (seen == 0) return "";
+  if (rusted == 0) return "Rust: none found where looked.";
+  return fmt::format("Rust found in {} of {}; in the others none found where looked.", rusted,
+                     counted(seen, "zone seen", "zones seen"));
+}
+
+std::string signed_line(const survey::Visit& visit) {
+  if (visit.by.empty()) return "";
+  return fmt::format("Surveyed by {}; interest in the sale: {}.", visit.by,
+                     visit.interest.empty() ? "not said" : visit.interest);
+}
+
+enum class Trust { not_relied, not_known, relied };
+
+Trust trust(const weighing::Repair& repair) {
+  if (!repair.reliable) return Trust::not_known;
+  return *repair.reliable ? Trust::relied : Trust::not_relied;
+}
+
+std::string spaced(std::string_view word) {
+  std::string text(word);
+  std::ranges::replace(text, '-', ' ');
+  return text;
+}
+
+std::string repair_line(const weighing::Zone& zone, const weighing::Repair& judged,
+                        const survey::Repair& repair) {
+  std::string line = zone.number > 0 ? fmt::format("{} ", zone.number) : "";
+  line += fmt::format("{}: {}", zone_name(zone), spaced(word(repair.kind)));
+  if (repair.joint) line += ", " + spaced(word(*repair.joint));
+  line += ", " + (repair.date ? repair.date->text() : std::string("no date"));
+  const bool skin = zone.role == body::Role::skin;
+  switch (trust(judged)) {
+    case Trust::relied:
+      return line + "; can be relied on";
+    case Trust::not_known:
+      return line + "; not known if reliable" + (skin ? "" : ": " + judged.why);
+    case Trust::not_relied:
+      return line + "; can\u2019t be relied on" + (skin ? "" : ": " + judged.why);
+  }
+  return line;
+}
+
+const survey::Zone* recorded_in(const survey::Survey& survey, const weighing::Zone& zone) {
+  if (zone.own.empty()) {
+    const auto found = survey.zones.find(zone.number);
+    return found == survey.zones.end() ? nullptr : &found->second;
+  }
+  const auto own = std::ranges::find(survey.own, zone.own, &survey::OwnZone::key);
+  return own == survey.own.end() ? nullptr : &own->zone;
+}
+
+// "15, 23\u201325 and 7 more zones"
+std::string numbers(std::vector<int> zones, std::size_t most) {
+  const std::size_t all = zones.size();
+  if (all <= most) return number_list(std::move(zones));
+  zones.resize(most);
+  return number_list(std::move(zones)) + " and " + counted(all - most, "more zone", "more zones");
+}
+
+struct Unseen {
+  std::vector<int> part, inside, open;  // open: most urgent first
+};
+
+Unseen unseen_of(const weighing::Result& result) {
+  Unseen unseen;
+  for (const weighing::Zone& zone : result.zones) {
+    if (zone.number == 0) continue;
+    if (zone.seen.word == survey::SeenWord::part) unseen.part.push_back(zone.number);
+    const bool asked = zone.role == body::Role::main && zone.seen_share > 0;
+    if (asked && zone.inside == "not-seen") unseen.inside.push_back(zone.number);
+  }
+  for (const weighing::OpenUp& each : result.open_up) {
+    if (each.zone > 0) unseen.open.push_back(each.zone);
+  }
+  return unseen;
+}
+
+void write_list(Writer& writer, const std::string& heading, const Style& heading_style,
+                const std::vector<std::string>& lines, const Style& style) {
+  if (lines.empty()) return;
+  writer.rule();
+  writer.block(heading, heading_style);
+  for (const std::string& line : lines) writer.block(line, style);
+  writer.y += apart_mm * 0.4;
+}
+
+}  // namespace
+
+std::vector<std::string> looked_lines(const weighing::Result& result) {
+  std::vector<std::string> lines{signed_line(result.survey.visit), shares_line(result.main),
+                                 ways_line(result), tools_line(result.survey), found_line(result)};
+  std::erase(lines, "");
+  return lines;
+}
+
+std::vector<std::string> unseen_lines(const weighing::Result& result, std::size_t most) {
+  constexpr std::size_t first = 8;
+  std::vector<std::string> lines;
+  const auto add = [&](const std::string& what, const std::vector<int>& zones, std::size_t named) {
+    if (!zones.empty()) lines.push_back(fmt::format("{}: {}.", what, numbers(zones, named)));
+  };
+  for (const NotSeenLine& line : not_seen_lines(result))
+    add(capitalised(line.why), line.zones, most);
+  if (lines.empty()) lines.push_back("No zone was left out altogether.");
+  const Unseen unseen = unseen_of(result);
+  add("In part, the rest not", unseen.part, most);
+  add("Not inside", unseen.inside, most);
+  add("To open up first", unseen.open, std::min(first, most));
+  return lines;
+}
+
+std::string unseen_share(const weighing::Result& result) {
+  if (!result.main.any) return "";
+  return fmt::format("{} % of the main structure was not seen.", shares_of(result.main).unseen);
+}
+
+std::vector<std::string> repair_lines(const weighing::Result& result) {
+  std::vector<std::pair<std::pair<body::Role, Trust>, std::string>> found;
+  for (const weighing::Zone& zone : result.zones) {
+    const survey::Zone* recorded = recorded_in(result.survey, zone);
+    if (recorded == nullptr) continue;
+    for (std::size_t i = 0; i < zone.repairs.size(); ++i) {
+      const weighing::Repair& judged = zone.repairs[i];
+      found.push_back(
+          {{zone.role, trust(judged)}, repair_line(zone, judged, recorded->repairs.at(i))});
+    }
+  }
+  std::ranges::stable_sort(found, {}, [](const auto& each) { return each.first; });
+  std::vector<std::string> lines;
+  for (auto& [order, line] : found) lines.push_back(std::move(line));
+  return lines;
+}
+
+void write_looked(Writer& writer, const weighing::Result& result, Setting setting) {
+  std::vector<std::string> lines = looked_lines(result);
+  if (setting == Setting::flowing) lines = {fmt::format("{}", fmt::join(lines, " "))};
+  write_list(writer, "How it was looked at", repairs_heading, lines, list_style);
+}
+
+void write_unseen_names(Writer& writer, const weighing::Result& result) {
+  std::vector<int> zones;
+  for (const weighing::NotSeen& each : result.not_seen) zones.push_back(each.zone);
+  const Unseen unseen = unseen_of(result);
+  zones.insert(zones.end(), unseen.part.begin(), unseen.part.end());
+  zones.insert(zones.end(), unseen.inside.begin(), unseen.inside.end());
+  std::ranges::sort(zones);
+  zones.erase(std::ranges::unique(zones).begin(), zones.end());
+  std::string names;
+  for (const int number : zones) {
+    const weighing::Zone* zone = result.zone(number);
+    if (zone == nullptr) continue;
+    names += fmt::format("{}{} {}", names.empty() ? "" : "; ", number, zone_name(*zone));
+  }
+  if (!names.empty())
+    write_list(writer, "Not seen, or not wholly, by name", unseen_heading, {names}, not_seen_style);
+}
+
+void write_unseen(Writer& writer, const weighing::Result& result, std::size_t most) {
+  write_list(writer, "Not seen, so not known", unseen_heading, unseen_lines(result, most),
+             not_seen_style);
+  write_list(writer, "Not on the drawing", repairs_heading, not_drawn_lines(result), list_style);
+}
+
+void write_repairs(Writer& writer, const weighing::Result& result, double most_mm) {
+  std::vector<std::string> lines = repair_lines(result);
+  if (lines.empty()) lines.push_back("None found where looked.");
+  const double end = writer.y + most_mm - line_height_mm(list_style);
+  writer.rule();
+  writer.block("Repairs found", repairs_heading);
+  for (std::size_t i = 0; i < lines.size(); ++i) {
+    const bool last = i + 1 == lines.size();
+    const double most = last ? end + line_height_mm(list_style) : end;
+    if (i > 0 && writer.y + writer.height(lines[i], list_style) > most) {
+      writer.block("and " + counted(lines.size() - i, "more repair", "more repairs"), list_style);
+      break;
+    }
+    writer.block(lines[i], list_style);
+  }
+  writer.y += apart_mm * 0.4;
+}
+
+}  // namespace tinworm::scene

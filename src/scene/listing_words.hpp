@@ -1,0 +1,38 @@
+// What a listing says beside its drawing. Of results that went through `for_sale`.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "scene/writer.hpp"
+#include "weighing/result.hpp"
+
+namespace tinworm::scene {
+
+// How much of the main structure was measured, looked at, not seen; with what; where rust was found
+// and that none was found elsewhere, where looked; who looked, if the result says.
+std::vector<std::string> looked_lines(const weighing::Result& result);
+
+constexpr std::size_t no_limit = 1000;  // no body has as many zones
+
+// Zones not seen by how; seen in part; insides not seen; what to open up first. Of each the first
+// `most`, "and 7 more zones".
+std::vector<std::string> unseen_lines(const weighing::Result& result, std::size_t most = no_limit);
+
+// "10 % of the main structure was not seen."; empty where the body has none.
+std::string unseen_share(const weighing::Result& result);
+
+// "51 outer sill, left: let in, seam weld, 2021-05; can be relied on", the main structure's first,
+// among them those that can't be relied on, and why.
+std::vector<std::string> repair_lines(const weighing::Result& result);
+
+enum class Setting { lines, flowing };  // a line for each sentence, or one after the other
+void write_looked(Writer& writer, const weighing::Result& result, Setting setting = Setting::lines);
+// Also what was found where the body plan has nothing to draw.
+void write_unseen(Writer& writer, const weighing::Result& result, std::size_t most = no_limit);
+// What the zones that `unseen_lines` numbers are called.
+void write_unseen_names(Writer& writer, const weighing::Result& result);
+// As many as go into `most_mm`, one at least, then how many more there are.
+void write_repairs(Writer& writer, const weighing::Result& result, double most_mm);
+
+}  // namespace tinworm::scene
