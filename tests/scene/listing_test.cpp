@@ -224,7 +224,8 @@ TEST(ForSale, TellsRepairsWithDatesAndWhetherTheyCanBeReliedOn) {
                   "52 outer sill, right: lapped, no date; not known if reliable: how it is joined "
                   "isn't recorded",
                   "51 outer sill, left: let in, seam weld, 2021-05; can be relied on",
-                  "95 rear wing, left: let in, 2018; not known if reliable"));
+                  "95 rear wing, left: let in, 2018; not known if reliable: how it is joined isn't "
+                  "recorded"));
 }
 
 TEST(ForSale, SharesNeverSayMoreWasSeenThanWas) {
