@@ -15,6 +15,7 @@
 #include "verbs/compare.hpp"
 #include "verbs/listing.hpp"
 #include "verbs/map.hpp"
+#include "verbs/report.hpp"
 #include "verbs/schema.hpp"
 #include "verbs/start.hpp"
 #include "verbs/weigh.hpp"

@@ -46,32 +46,46 @@ std::string cut_line(const work::Cut& cut, quantity::Units units) {
   return text;
 }
 
-std::string_view urgency_text(work::Urgency urgency) {
-  if (urgency == work::Urgency::danger) return "danger: on or near a mounting";
-  return urgency == work::Urgency::water ? "water entry" : word(urgency);
+// What is done, and each cut.
+std::vector<std::string> about_lines(const Task& task, quantity::Units units) {
+  std::vector<std::string> lines{task.what};
+  for (const work::Cut& cut : task.cuts) lines.push_back(cut_line(cut, units));
+  return lines;
+}
+
+// "weld 0.6–0.7–1.2 m; sheet 1.2 mm"; empty where nothing is cut.
+std::string metal_line(const Task& task, quantity::Units units) {
+  if (task.cuts.empty() && !task.sheet) return "";
+  std::string line = task.cuts.empty() ? "" : weld_text(task.weld_m, units) + "; ";
+  return line + (task.sheet ? "sheet " + stock_text(task.sheet->thickness_mm, units)
+                            : std::string("sheet not known"));
+}
+
+std::vector<std::string> why_lines(const Task& task) {
+  std::vector<std::string> lines;
+  if (task.at_most)
+    lines.push_back(
+        fmt::format("likely hours are those of the whole job ({})", rates::key(task.job)));
+  if (task.hidden > 1)
+    lines.push_back(fmt::format("high figures x {:g}: {}", task.hidden, task.hidden_why));
+  if (!task.after.empty()) lines.push_back(fmt::format("after {}", runs(task.after)));
+  return lines;
 }
 
 std::string block(const Task& task, const Plan& plan, const TextStyle& style) {
-  const quantity::Units units = style.units;
   std::string text = indented(fmt::format("{} [{}]", title_of(task), urgency_text(task.urgency)),
                               style.width, fmt::format("{:>3}. ", task.number), margin);
   const auto add = [&](const std::string& line) {
     text += indented(line, style.width, margin, fmt::format("{}  ", margin));
   };
-  add(task.what);
-  for (const work::Cut& cut : task.cuts) add(cut_line(cut, units));
+  const std::vector<std::string> about = about_lines(task, style.units);
+  for (const std::string& line : about) add(line);
   std::string figures = fmt::format("{} h, {} {}", hours_span(task.hours), money_span(task.cost),
                                     plan.rates.currency);
-  if (!task.cuts.empty()) figures += "; " + weld_text(task.weld_m, units);
-  if (task.sheet)
-    figures += fmt::format("; sheet {}", stock_text(task.sheet->thickness_mm, units));
-  else if (!task.cuts.empty())
-    figures += "; sheet not known";
+  if (const std::string metal = metal_line(task, style.units); !metal.empty())
+    figures += "; " + metal;
   add(figures);
-  if (task.at_most)
-    add(fmt::format("likely hours are those of the whole job ({})", rates::key(task.job)));
-  if (task.hidden > 1) add(fmt::format("high figures x {:g}: {}", task.hidden, task.hidden_why));
-  if (!task.after.empty()) add(fmt::format("after {}", runs(task.after)));
+  for (const std::string& line : why_lines(task)) add(line);
   return text;
 }
 
@@ -80,6 +94,24 @@ bool is_light(const Task& task) {
 }
 
 }  // namespace
+
+std::string_view urgency_text(work::Urgency urgency) {
+  if (urgency == work::Urgency::danger) return "danger: on or near a mounting";
+  return urgency == work::Urgency::water ? "water entry" : word(urgency);
+}
+
+std::vector<std::string> task_lines(const Task& task, quantity::Units units) {
+  std::vector<std::string> lines = about_lines(task, units);
+  if (const std::string metal = metal_line(task, units); !metal.empty()) lines.push_back(metal);
+  for (std::string& line : why_lines(task)) lines.push_back(std::move(line));
+  return lines;
+}
+
+std::string area_text(const work::Range& m2, quantity::Units units) {
+  constexpr double ft2_per_m2 = 10.7639;
+  if (units == quantity::Units::mm) return figure_span(m2, 2) + " m²";
+  return figure_span(m2 * ft2_per_m2, 1) + " ft²";
+}
 
 std::string part_title(int number, const std::string& own, const std::string& name,
                        body::Side side) {

@@ -57,12 +57,6 @@ std::string opening(const Result& result, const Plan& plan, const TextStyle& sty
              style.width, "", "");
 }
 
-std::string area_text(const work::Range& m2, quantity::Units units) {
-  constexpr double ft2_per_m2 = 10.7639;
-  if (units == quantity::Units::mm) return figure_span(m2, 2) + " m²";
-  return figure_span(m2 * ft2_per_m2, 1) + " ft²";
-}
-
 std::string totals(const Plan& plan, const TextStyle& style) {
   if (plan.tasks.empty()) return "";
   const auto row = [&](const char* name, double hours, double money) {

@@ -66,6 +66,17 @@ void add_places_and_links(cairo_t* cairo, const scene::Page& page) {
   }
 }
 
+void add_outline(cairo_surface_t* surface, const scene::Page& page, std::size_t number) {
+  std::vector<scene::Outlined> parts = page.outline;
+  if (parts.empty() && !page.title.empty()) parts.push_back({page.title, {0, 0}});
+  for (const scene::Outlined& part : parts) {
+    const std::string where = fmt::format("page={} pos=[{:.3f} {:.3f}]", number,
+                                          points(part.at.x_mm), points(part.at.y_mm));
+    cairo_pdf_surface_add_outline(surface, CAIRO_PDF_OUTLINE_ROOT, part.text.c_str(),
+                                  where.c_str(), CAIRO_PDF_OUTLINE_FLAG_OPEN);
+  }
+}
+
 }  // namespace
 
 std::string to_pdf(const std::vector<scene::Page>& pages, const Metadata& metadata,
@@ -91,11 +102,7 @@ std::string to_pdf(const std::vector<scene::Page>& pages, const Metadata& metada
     paint(cairo.get(), page, warnings);
     add_places_and_links(cairo.get(), page);
     cairo_tag_end(cairo.get(), "Sect");
-    if (!page.title.empty()) {
-      const std::string where = fmt::format("page={} pos=[0 0]", i + 1);
-      cairo_pdf_surface_add_outline(surface.get(), CAIRO_PDF_OUTLINE_ROOT, page.title.c_str(),
-                                    where.c_str(), CAIRO_PDF_OUTLINE_FLAG_OPEN);
-    }
+    add_outline(surface.get(), page, i + 1);
     cairo_show_page(cairo.get());
     check(cairo.get(), "drawing the PDF");
   }

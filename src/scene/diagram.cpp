@@ -60,7 +60,8 @@ std::vector<Page> diagram(const weighing::Result& result, const DiagramOptions& 
       sheets.push_back(std::move(sheet));
   }
   std::vector<Page> pages;
-  const std::string overflow_page = fmt::format("{}", sheets.size() + 1);
+  const std::size_t before = static_cast<std::size_t>(options.pages_before);
+  const std::string overflow_page = fmt::format("{}", before + sheets.size() + 1);
   bool overflow = false;
   for (const Sheet& sheet : sheets) {
     pages.push_back(blank_page(sheet, size_of(options.paper)));
@@ -69,9 +70,10 @@ std::vector<Page> diagram(const weighing::Result& result, const DiagramOptions& 
   if (overflow) {
     for (Page& page : not_seen_pages(result, options, measure)) pages.push_back(std::move(page));
   }
+  const std::size_t all = before + pages.size() + static_cast<std::size_t>(options.pages_after);
   for (std::size_t i = 0; i < pages.size(); ++i) {
-    pages[i].label = fmt::format("{}", i + 1);
-    StripWords words{pages[i].title, 0, fmt::format("{} of {}", i + 1, pages.size())};
+    pages[i].label = fmt::format("{}", before + i + 1);
+    StripWords words{pages[i].title, 0, fmt::format("{} of {}", before + i + 1, all)};
     Area strip{pages[i].frame.x_mm, pages[i].frame.bottom() - 11.5, pages[i].frame.width_mm, 11.5};
     if (i < sheets.size()) {
       words.scale = sheets[i].scale;

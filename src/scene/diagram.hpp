@@ -21,6 +21,7 @@ struct DiagramOptions {
   bool circles =
       false;  // of the near radius round what carries brakes, steering, suspension, belts, towing
   bool for_sale = false;  // what a buyer asks stands beside the drawing; set by `listing` alone
+  int pages_before = 0, pages_after = 0;  // of a paper that the sheets stand in
   std::vector<SheetKind> sheets{SheetKind::structure, SheetKind::skin, SheetKind::frame};
 };
 

@@ -226,15 +226,15 @@ void label_outside(Drafting& drafting, const std::vector<const DrawnZone*>& zone
   }
 }
 
-void ring_ranks(Drafting& drafting, const std::vector<const weighing::Spot*>& called) {
+void ring_ranks(Drafting& drafting, const std::vector<const weighing::Spot*>& called, int last) {
   constexpr double radius_mm = 1.75;
   const Style style{6.5, Font::bold, black, Says::rank};
   std::vector<const SpotMark*> marks;
   for (const SpotMark& mark : drafting.spots) {
     const bool has_callout = std::find(called.begin(), called.end(), mark.spot) != called.end();
     if (!mark.principal || has_callout) continue;
-    if (mark.spot->rank > 9) drafting.used.unranked = true;
-    if (mark.spot->rank <= 9) marks.push_back(&mark);
+    if (mark.spot->rank > last) drafting.used.unranked = true;
+    if (mark.spot->rank <= last) marks.push_back(&mark);
   }
   std::sort(marks.begin(), marks.end(),
             [](const SpotMark* a, const SpotMark* b) { return a->spot->rank < b->spot->rank; });

@@ -15,7 +15,7 @@ std::vector<const DrawnZone*> label_inside(Drafting& drafting);
 // The others, in free space near by, each with a thin leader to its zone.
 void label_outside(Drafting& drafting, const std::vector<const DrawnZone*>& zones);
 
-// Rings with the ranks of the spots that have no callout, up to the ninth of the car.
-void ring_ranks(Drafting& drafting, const std::vector<const weighing::Spot*>& called);
+// Rings with the ranks of the spots that have no callout, up to the `last` of the car.
+void ring_ranks(Drafting& drafting, const std::vector<const weighing::Spot*>& called, int last = 9);
 
 }  // namespace tinworm::scene

@@ -117,6 +117,11 @@ struct Place {  // what a link can name: letters, digits and hyphens
   At at;
 };
 
+struct Outlined {  // where a part begins that a PDF's outline names
+  std::string text;
+  At at;
+};
+
 // A zone's number and what ties it to its zone. For tests and for the listing.
 struct Label {
   int zone = 0;
@@ -128,7 +133,8 @@ struct Label {
 struct Page {
   double width_mm = 297, height_mm = 210;
   Area frame;         // nothing is drawn outside it
-  std::string title;  // in the outline of a PDF
+  std::string title;  // in the outline of a PDF, unless `outline` has its parts
+  std::vector<Outlined> outline;
   std::string label;  // page label; "3"
   std::vector<Layer> layers;
   std::vector<Link> links;

@@ -23,6 +23,7 @@ const std::vector<Verb>& verbs() {
       {"map", "the diagram, as PDF, SVG or PNG", parse_map},
       {"compare", "what changed over the years", parse_compare},
       {"work", "what to do in what order, and what it may take", parse_work},
+      {"report", "the owner's paper", parse_report},
       {"listing", "what goes with the car when it is sold", parse_listing},
       {"schema", "what an editor needs to help with a file", parse_schema},
   };

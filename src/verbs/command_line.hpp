@@ -15,7 +15,7 @@ struct Shown {  // --help, --version: printed, and that is all
 
 using Command =
     std::variant<Shown, BodiesOptions, StartOptions, CheckOptions, WeighOptions, MapOptions,
-                 CompareOptions, WorkOptions, ListingOptions, SchemaOptions>;
+                 CompareOptions, WorkOptions, ReportOptions, ListingOptions, SchemaOptions>;
 
 // `arguments` without the program's name. Throws CommandError. Looks at the disk only to tell
 // folders from files.

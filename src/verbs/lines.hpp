@@ -15,6 +15,7 @@ Command parse_weigh(const Arguments& arguments);
 Command parse_map(const Arguments& arguments);
 Command parse_compare(const Arguments& arguments);
 Command parse_work(const Arguments& arguments);
+Command parse_report(const Arguments& arguments);
 Command parse_listing(const Arguments& arguments);
 Command parse_schema(const Arguments& arguments);
 

@@ -84,6 +84,16 @@ struct MapOptions {
   CommonOptions common;
 };
 
+struct ReportOptions {
+  std::string file;
+  std::string rates;  // file of rates; empty: the defaults
+  Destination to;
+  scene::Paper paper = scene::Paper::a4;
+  quantity::Units units = quantity::Units::mm;
+  bool missing_photos = false;  // a gap where a photo can't be had, not a mistake
+  CommonOptions common;
+};
+
 struct ListingOptions {
   std::string file;
   Destination to;

@@ -13,10 +13,10 @@ TEST(CommandLine, SaysWhatIsWrongAndWhatWasMeant) {
       {"wiegh good.yaml", "tinworm: there is no verb \"wiegh\"\nDid you mean weigh?\n"},
       {"bake good.yaml",
        "tinworm: there is no verb \"bake\"\nThe verbs are bodies, start, check, weigh, map, "
-       "compare, work, listing, schema.\n"},
+       "compare, work, report, listing, schema.\n"},
       {"--quiet weigh good.yaml",
        "tinworm: the verb comes before --quiet\nThe verbs are bodies, start, check, weigh, map, "
-       "compare, work, listing, schema.\n"},
+       "compare, work, report, listing, schema.\n"},
       {"weigh", "tinworm weigh: the survey to read is missing\ntinworm weigh SURVEY.yaml\n"},
       {"weigh good.yaml --formt json",
        "tinworm weigh: there is no option --formt\nDid you mean --format?\n"},
@@ -122,7 +122,7 @@ TEST(CommandLine, ShowsTheVerbsWhereNoneIsGiven) {
 TEST(CommandLine, HelpsWithAnExampleForEveryVerb) {
   const Workshop workshop;
   for (const std::string verb :
-       {"bodies", "start", "check", "weigh", "map", "work", "listing", "schema"}) {
+       {"bodies", "start", "check", "weigh", "map", "work", "report", "listing", "schema"}) {
     const Ended help = workshop.run(verb + " --help");
     EXPECT_EQ(help.status, 0) << verb;
     EXPECT_EQ(help.messages, "") << verb;

@@ -1,0 +1,243 @@
+#include "documents/answers.hpp"
+
+#include <algorithm>
+
+#include <fmt/format.h>
+
+#include "documents/remarks.hpp"
+#include "history/outlook.hpp"
+#include "output/work_figures.hpp"
+#include "output/work_tasks_text.hpp"
+#include "scene/naming.hpp"
+#include "weighing/words.hpp"
+#include "weighing/zone_facts.hpp"
+#include "work/price.hpp"
+
+namespace tinworm::documents {
+namespace {
+
+using weighing::Result;
+using weighing::Verdict;
+
+// Kept on one line, with a true minus.
+std::string whole(std::string text) {
+  constexpr const char* no_break_space = "\u00A0";
+  constexpr const char* minus = "\u2212";
+  std::string out;
+  for (const char c : text) {
+    if (c == ' ')
+      out += no_break_space;
+    else if (c == '-')
+      out += minus;
+    else
+      out += c;
+  }
+  return out;
+}
+
+std::string money_text(double money) {
+  return whole(output::money_text(money));
+}
+
+std::string money_span(const work::Range& money) {
+  return whole(output::money_span(money));
+}
+
+const weighing::Zone* zone_of(const Result& result, int number, const std::string& own) {
+  for (const weighing::Zone& zone : result.zones)
+    if (zone.number == number && zone.own == own) return &zone;
+  return nullptr;
+}
+
+std::string title_of(const Result& result, int number, const std::string& own) {
+  const weighing::Zone* zone = zone_of(result, number, own);
+  return zone ? weighing::title(*zone) : own;
+}
+
+// "rear wing, left (95); dogleg, left (75) and 3 more"
+std::string some(const std::vector<std::string>& names, std::size_t most) {
+  const std::size_t shown = std::min(names.size(), most);
+  std::string text = fmt::format("{}", fmt::join(names.begin(), names.begin() + shown, "; "));
+  if (shown < names.size()) text += fmt::format("; and {} more", names.size() - shown);
+  return text;
+}
+
+std::string of_verdict(Verdict verdict) {
+  switch (verdict) {
+    case Verdict::do_not_drive:
+      return "Metal or a repair on or near what carries brakes, steering, suspension, belts or "
+             "towing gives way.";
+    case Verdict::repair:
+      return "Metal that carries the car is past its limit, or a repair of it can't be relied on: "
+             "it is to be repaired.";
+    case Verdict::treat:
+      return "Rust was found; metal that carries the car is within its limit where it could be "
+             "judged.";
+    case Verdict::leave_alone:
+      return "No rust was found where looked.";
+    case Verdict::not_known:
+      break;
+  }
+  return "Too little of the main structure was seen to say more.";
+}
+
+std::vector<std::string> blocked_drains(const Result& result) {
+  std::vector<std::string> names;
+  const auto add = [&](const survey::Zone& entry, int number, const std::string& own) {
+    if (entry.drains && *entry.drains != survey::Drains::open)
+      names.push_back(title_of(result, number, own));
+  };
+  for (const auto& [number, entry] : result.survey.zones) add(entry, number, "");
+  for (const survey::OwnZone& own : result.survey.own) add(own.zone, 0, own.key);
+  return names;
+}
+
+std::vector<std::string> wet_packs(const Result& result) {
+  std::vector<std::string> names;
+  for (const weighing::Spot* spot : result.ranked())
+    if (spot->rust == survey::word(survey::Rust::poultice))
+      names.push_back(title_of(result, spot->zone, spot->own));
+  return names;
+}
+
+std::string price_line(const Result& result, const work::Plan& plan) {
+  const survey::Price& price = result.survey.price;
+  if (!price.asked || !price.sound) return "";
+  const auto left = work::left_over(plan, price);
+  if (!left)
+    return fmt::format("The prices aren't both in {}, the currency of the rates: no arithmetic.",
+                       plan.rates.currency);
+  return fmt::format(
+      "Worth {} {} when sound, {} asked: less the work that leaves {} to {} {}, likely {}. Taxes "
+      "and what else is wrong with it aren't in that.",
+      money_text(price.sound->amount), plan.rates.currency, money_text(price.asked->amount),
+      money_text(left->low), money_text(left->high), plan.rates.currency, money_text(left->likely));
+}
+
+}  // namespace
+
+std::string may_it_be_driven(const Result& result) {
+  if (result.verdict == Verdict::do_not_drive) return "No: not until it is repaired";
+  if (!before_use(result.survey).empty()) return "Not yet: first see to what is named here";
+  if (result.verdict == Verdict::not_known) return "Not known: too little was seen";
+  if (result.could_be == Verdict::do_not_drive)
+    return "Not settled: what nobody saw or measured could forbid it";
+  return "Nothing found forbids it";
+}
+
+std::vector<std::string> verdict_lines(const Result& result) {
+  std::string verdict = fmt::format("Verdict: {}.", sentence(result.verdict));
+  if (result.could_be != result.verdict)
+    verdict += fmt::format(" Could be: {}.", sentence(result.could_be));
+  if (result.open_up_first) verdict += " Open up first.";
+  std::vector<std::string> lines{verdict + " " + of_verdict(result.verdict)};
+  std::vector<std::string> first;
+  for (const survey::Also* each : before_use(result.survey)) first.push_back(remark(*each));
+  if (!first.empty())
+    lines.push_back(fmt::format("Before it is driven: {}.", fmt::join(first, "; ")));
+  if (const std::string rules = weighing::rules_text(result); !rules.empty())
+    lines.push_back(rules);
+  return lines;
+}
+
+std::string finding_place(const weighing::Spot& spot) {
+  return fmt::format("found-{}", spot.rank);
+}
+
+std::vector<WorstPlace> worst_places(const Result& result, std::size_t most) {
+  std::vector<WorstPlace> places;
+  for (const weighing::Spot* spot : result.ranked()) {
+    const weighing::Zone* zone = zone_of(result, spot->zone, spot->own);
+    if (zone == nullptr || places.size() == most) continue;
+    std::string detail = scene::metal_words(*spot);
+    if (const std::string near = weighing::near_text(*spot); !near.empty()) detail += "; " + near;
+    places.push_back({fmt::format("{}, {}: {}", scene::capitalised(weighing::title(*zone)),
+                                  spot->name, scene::step_words(*spot)),
+                      scene::capitalised(detail), finding_place(*spot)});
+  }
+  return places;
+}
+
+std::vector<std::string> unseen_lines(const Result& result, std::size_t most) {
+  std::vector<std::string> lines, worse, unseen;
+  for (const weighing::OpenUp& each : result.open_up)
+    worse.push_back(title_of(result, each.zone, each.own));
+  if (!worse.empty())
+    lines.push_back(fmt::format(
+        "{} could make the verdict worse, first: {}.",
+        worse.size() == 1 ? "One part" : fmt::format("{} parts", worse.size()), some(worse, most)));
+  for (const weighing::NotSeen& each : result.not_seen)
+    unseen.push_back(title_of(result, each.zone, ""));
+  lines.push_back(unseen.empty() ? "No part was left out altogether."
+                                 : fmt::format("Not seen at all: {}.", some(unseen, 2 * most)));
+  return lines;
+}
+
+std::vector<std::string> first_lines(const Result& result, const work::Plan& plan,
+                                     std::size_t most) {
+  std::vector<std::string> lines, open, cuts;
+  if (result.open_up_first) {
+    for (const weighing::OpenUp& each : result.open_up)
+      open.push_back(title_of(result, each.zone, each.own));
+    if (!open.empty()) lines.push_back(fmt::format("Open up and measure: {}.", some(open, most)));
+  }
+  for (const work::Task& task : plan.tasks)
+    if (task.kind == work::Kind::cut && task.urgency == work::Urgency::danger)
+      cuts.push_back(output::part_title(task.zone, task.own, task.name, task.side));
+  if (cuts.empty())
+    for (const work::Task& task : plan.tasks)
+      if (task.kind == work::Kind::cut)
+        cuts.push_back(output::part_title(task.zone, task.own, task.name, task.side));
+  if (!cuts.empty()) lines.push_back(fmt::format("Cut and weld first: {}.", some(cuts, most)));
+  if (cuts.empty() && !plan.tasks.empty())
+    lines.push_back(fmt::format("Clean, treat, coat and wax; {} tasks.", plan.tasks.size()));
+  return lines;
+}
+
+std::vector<std::string> stop_lines(const Result& result) {
+  std::vector<std::string> lines;
+  if (const auto drains = blocked_drains(result); !drains.empty())
+    lines.push_back(fmt::format("Open the drains of {}.", some(drains, 4)));
+  if (const auto packs = wet_packs(result); !packs.empty())
+    lines.push_back(fmt::format("Take out what holds the wet at {}.", some(packs, 4)));
+  const auto& use = result.survey.kept.use;
+  if (use == survey::Use::salted)
+    lines.push_back("Keep it off salted roads until it is treated, and wash it underneath.");
+  if (use == survey::Use::all_weather)
+    lines.push_back("Keep it off salt until it is treated, and wash it underneath.");
+  lines.push_back("Carpets dry, drains open (common practice).");
+  return lines;
+}
+
+std::vector<std::string> cost_lines(const Result& result, const work::Plan& plan) {
+  if (plan.tasks.empty()) return {"Nothing was found that asks for work where looked."};
+  const std::string& currency = plan.rates.currency;
+  std::vector<std::string> lines{fmt::format(
+      "About {} h, {} {}; not over {} {} in 80 of 100 such cases. All low {}, all high {} {}.",
+      output::hours_text(plan.hours.mean), money_text(plan.cost.mean), currency,
+      money_text(plan.cost.in_80_of_100), currency, money_text(plan.cost.sum.low),
+      money_text(plan.cost.sum.high), currency)};
+  if (!plan.doubts.empty())
+    lines.push_back(fmt::format(
+        "What could double it: {} that nobody could judge, {} {} on top if rotten; the dearest: "
+        "{}.",
+        plan.doubts.size() == 1 ? "a part" : fmt::format("{} parts", plan.doubts.size()),
+        money_span(plan.doubts_cost), currency,
+        output::part_title(plan.doubts[0].zone, plan.doubts[0].own, plan.doubts[0].name,
+                           plan.doubts[0].side)));
+  lines.push_back(plan.rates_changed.empty()
+                      ? "Hours and prices are assumptions, no quote and no promise."
+                      : "By your rates; no quote and no promise.");
+  if (const std::string price = price_line(result, plan); !price.empty()) lines.push_back(price);
+  return lines;
+}
+
+std::string look_again(const Result& result) {
+  history::Comparison alone;
+  alone.surveys = {result};
+  const history::NextSurvey next = history::next_survey(alone, result.constants);
+  return next.date ? fmt::format("By {} ({}).", next.date->text(), next.why)
+                   : scene::capitalised(next.why) + ".";
+}
+
+}  // namespace tinworm::documents

@@ -1,0 +1,41 @@
+// What an owner asks first, answered in a few words from the survey and the plan of work.
+#pragma once
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "weighing/result.hpp"
+#include "work/plan.hpp"
+
+namespace tinworm::documents {
+
+// "Not settled: what nobody saw could forbid it". Never a plain yes: law and licensed inspection
+// decide.
+std::string may_it_be_driven(const weighing::Result& result);
+// The verdict, what it rests on, what is to be seen to before it is driven.
+std::vector<std::string> verdict_lines(const weighing::Result& result);
+
+struct WorstPlace {
+  std::string title;   // "Outer sill, left (51), rear end: thin"
+  std::string detail;  // "79 % of the metal left (77 to 82), measured; near the belt anchorage"
+  std::string link;    // to its finding
+};
+std::vector<WorstPlace> worst_places(const weighing::Result& result, std::size_t most);
+std::string finding_place(const weighing::Spot& spot);  // the name of its finding, for links
+
+// What could change the verdict: the first to open up, then what was not seen at all.
+std::vector<std::string> unseen_lines(const weighing::Result& result, std::size_t most);
+
+// In order: what to open up, what to cut and weld first. Empty where nothing is to be done.
+std::vector<std::string> first_lines(const weighing::Result& result, const work::Plan& plan,
+                                     std::size_t most);
+// What feeds the rust today: drains, wet packing, salt. By common practice.
+std::vector<std::string> stop_lines(const weighing::Result& result);
+
+// Hours and money, what could come on top, and with a price what would be left.
+std::vector<std::string> cost_lines(const weighing::Result& result, const work::Plan& plan);
+
+std::string look_again(const weighing::Result& result);  // "by April 2026: 12 months, as …"
+
+}  // namespace tinworm::documents

@@ -1,0 +1,141 @@
+#include "documents/finding_words.hpp"
+
+#include <algorithm>
+
+#include <fmt/format.h>
+
+#include "output/figures.hpp"
+#include "scene/naming.hpp"
+#include "weighing/words.hpp"
+#include "weighing/zone_facts.hpp"
+
+namespace tinworm::documents {
+namespace {
+
+using output::distance_text;
+using output::sheet_text;
+
+std::string figures(const std::vector<double>& mm, quantity::Units units) {
+  std::string text;
+  for (const double each : mm) text += (text.empty() ? "" : " ") + sheet_text(each, units);
+  const std::string unit = units == quantity::Units::mm ? " mm" : " thou";
+  // The unit once, after the last.
+  for (std::size_t at = text.find(unit); at != std::string::npos && at + unit.size() < text.size();
+       at = text.find(unit, at))
+    text.erase(at, unit.size());
+  return text;
+}
+
+std::string size_text(const quantity::Size& size, quantity::Units units) {
+  return fmt::format("{} x {}", distance_text(size.along_mm, units),
+                     distance_text(size.across_mm, units));
+}
+
+std::string_view sheet_words(weighing::BaselineFrom from) {
+  switch (from) {
+    case weighing::BaselineFrom::reference:
+      return "read on sound metal of the same sheet";
+    case weighing::BaselineFrom::pair_reference:
+      return "read on its pair";
+    case weighing::BaselineFrom::survey_sheet:
+      return "stated in the survey";
+    case weighing::BaselineFrom::plan_sheet:
+      return "assumed from the body plan";
+    case weighing::BaselineFrom::none:
+      break;
+  }
+  return "not known";
+}
+
+std::string signs(const survey::Spot& spot) {
+  std::vector<std::string> words;
+  if (spot.hand) words.emplace_back(survey::word(*spot.hand));
+  if (spot.tap) words.push_back(fmt::format("tap {}", survey::word(*spot.tap)));
+  if (spot.probe) words.push_back(fmt::format("probe {}", survey::word(*spot.probe)));
+  if (spot.magnet) words.push_back(fmt::format("magnet {}", survey::word(*spot.magnet)));
+  if (spot.stuffed) words.push_back(fmt::format("stuffed with {}", survey::word(*spot.stuffed)));
+  return fmt::format("{}", fmt::join(words, ", "));
+}
+
+std::string rust_words(const survey::Spot& spot, quantity::Units units) {
+  std::string text = spot.rust ? std::string(survey::word(*spot.rust)) : "no kind noted";
+  if (spot.hole) text += ", hole " + size_text(*spot.hole, units);
+  if (spot.size && spot.size != spot.hole) text += ", " + size_text(*spot.size, units);
+  if (spot.crack_mm) text += ", crack " + distance_text(*spot.crack_mm, units);
+  return text;
+}
+
+std::string read_words(const survey::Spot& spot, const weighing::MetalLeft& metal,
+                       quantity::Units units) {
+  std::string text;
+  if (!spot.metal_mm.empty()) {
+    text = " Read " + figures(spot.metal_mm, units);
+    if (metal.baseline_mm)
+      text += fmt::format(" of {} ({})", sheet_text(*metal.baseline_mm, units),
+                          sheet_words(metal.baseline_from));
+    text += ".";
+  }
+  std::vector<double> pits = spot.pit_mm;
+  if (spot.pits)
+    pits.insert(pits.end(), spot.pits->deepest_mm.begin(), spot.pits->deepest_mm.end());
+  if (!pits.empty())
+    text += fmt::format(" Deepest pit {}.", sheet_text(std::ranges::max(pits), units));
+  return text;
+}
+
+}  // namespace
+
+const survey::Zone* entry_of(const weighing::Result& result, int number, const std::string& own) {
+  if (own.empty()) {
+    const auto found = result.survey.zones.find(number);
+    return found == result.survey.zones.end() ? nullptr : &found->second;
+  }
+  for (const survey::OwnZone& each : result.survey.own)
+    if (each.key == own) return &each.zone;
+  return nullptr;
+}
+
+const survey::Spot* noted(const weighing::Result& result, const weighing::Spot& spot) {
+  const survey::Zone* entry = entry_of(result, spot.zone, spot.own);
+  return entry && !spot.is_repair ? &entry->found.at(spot.index) : nullptr;
+}
+
+const std::vector<survey::Photo>& photos_of(const weighing::Result& result,
+                                            const weighing::Spot& spot) {
+  static const std::vector<survey::Photo> none;
+  const survey::Zone* entry = entry_of(result, spot.zone, spot.own);
+  if (!entry) return none;
+  return spot.is_repair ? entry->repairs.at(spot.index).photos : entry->found.at(spot.index).photos;
+}
+
+std::string place_title(const weighing::Zone& zone, const weighing::Spot& spot) {
+  return fmt::format("{}, {}: {}", scene::capitalised(weighing::title(zone)), spot.name,
+                     scene::step_words(spot));
+}
+
+std::string place_judged(const weighing::Spot& spot) {
+  std::string text = scene::metal_words(spot);
+  if (const std::string near = weighing::near_text(spot); !near.empty()) text += "; " + near;
+  return scene::capitalised(text) + ".";
+}
+
+std::string place_noted(const weighing::Result& result, const weighing::Spot& spot,
+                        quantity::Units units) {
+  const survey::Spot* entry = noted(result, spot);
+  std::string text, note;
+  if (entry) {
+    text = scene::capitalised(rust_words(*entry, units));
+    if (const std::string more = signs(*entry); !more.empty()) text += "; " + more;
+    text += "." + read_words(*entry, spot.metal, units);
+    note = entry->note;
+  } else if (const survey::Zone* part = entry_of(result, spot.zone, spot.own)) {
+    note = part->repairs.at(spot.index).note;
+  }
+  if (!note.empty())
+    text += (text.empty() ? "" : " ") + scene::capitalised(note) + (note.back() == '.' ? "" : ".");
+  for (const std::string& remark : spot.metal.remarks)
+    text += " " + scene::capitalised(remark) + ".";
+  return text;
+}
+
+}  // namespace tinworm::documents

@@ -1,0 +1,201 @@
+#include "documents/flow.hpp"
+
+#include <algorithm>
+
+namespace tinworm::documents {
+namespace {
+
+constexpr double cell_gap_mm = 3, row_gap_mm = 1, after_mm = 1.4;
+constexpr double above_section_mm = 6, below_section_mm = 1.6;
+constexpr double above_heading_mm = 2.6, below_heading_mm = 0.4;
+constexpr double bullet_mm = 4;
+constexpr double rise = 0.79;  // of a line's height down to its baseline
+
+constexpr double whole_table_mm = 60;  // lower ones aren't torn
+
+const Style& style_of(const Row& row) {
+  return row.strong ? small_heading_style : small_style;
+}
+
+double share_of(const Column& column, const std::vector<Column>& columns) {
+  double all = 0;
+  for (const Column& each : columns) all += each.share;
+  return column.share / all;
+}
+
+}  // namespace
+
+Flow::Flow(const Paper& paper, const scene::Measure& measure) : paper_(paper), measure_(measure) {}
+
+void Flow::start() {
+  pages_.push_back(blank_page(paper_));
+  y_mm_ = paper_.text.y_mm;
+}
+
+void Flow::new_page() {
+  if (!pages_.empty() && y_mm_ > paper_.text.y_mm) start();
+}
+
+void Flow::space(double height_mm) {
+  if (!pages_.empty() && y_mm_ > paper_.text.y_mm) y_mm_ += height_mm;
+}
+
+void Flow::section(std::string_view title, std::string_view place) {
+  waiting_.push_back({std::string(title), std::string(place), true});
+}
+
+void Flow::heading(std::string_view text, std::string_view place) {
+  waiting_.push_back({std::string(text), std::string(place), false});
+}
+
+double Flow::headings_mm() const {
+  double height = 0;
+  for (const Heading& each : waiting_) {
+    const Style& style = each.section ? section_style : heading_style;
+    const auto lines = scene::wrap(each.text, style, paper_.text.width_mm, measure_);
+    height +=
+        scene::line_height_mm(style) * static_cast<double>(lines.size()) +
+        (each.section ? above_section_mm + below_section_mm : above_heading_mm + below_heading_mm);
+  }
+  return height;
+}
+
+bool Flow::need(double height_mm) {
+  const bool full = pages_.empty() || y_mm_ + headings_mm() + height_mm > paper_.text.bottom();
+  if (full) start();
+  write_headings();
+  return full;
+}
+
+void Flow::write_headings() {
+  for (const Heading& each : std::exchange(waiting_, {})) {
+    const Style& style = each.section ? section_style : heading_style;
+    space(each.section ? above_section_mm : above_heading_mm);
+    scene::Page& page = pages_.back();
+    if (!each.place.empty()) page.places.push_back({each.place, {paper_.text.x_mm, y_mm_}});
+    if (each.section) page.outline.push_back({each.text, {paper_.text.x_mm, y_mm_}});
+    y_mm_ += scene::set_block(page.layer("text"), each.text, style, {paper_.text.x_mm, y_mm_},
+                              paper_.text.width_mm, measure_);
+    if (each.section)
+      page.layer("text").items.push_back(scene::Shape{
+          {scene::segment({paper_.text.x_mm, y_mm_ + 0.4}, {paper_.text.right(), y_mm_ + 0.4})},
+          {},
+          scene::Stroke{scene::ink, 0.8, {}}});
+    y_mm_ += each.section ? below_section_mm : below_heading_mm;
+  }
+}
+
+void Flow::lines(const std::vector<std::string>& lines, const Style& style, double indent_mm) {
+  constexpr std::size_t together = 2;  // fewer lines never stand alone at a foot or a head
+  const double each = scene::line_height_mm(style);
+  for (std::size_t i = 0; i < lines.size(); ++i) {
+    const std::size_t left = lines.size() - i;
+    const std::size_t kept = left <= together + 1 ? left : together;
+    if (i == 0 || left == together)
+      need(each * static_cast<double>(kept));
+    else
+      need(each);
+    pages_.back().layer("text").items.push_back(
+        scene::set(lines[i], style, {paper_.text.x_mm + indent_mm, y_mm_ + rise * each},
+                   scene::Align::left, measure_));
+    y_mm_ += each;
+  }
+}
+
+void Flow::paragraph(std::string_view text, const Style& style) {
+  lines(scene::wrap(text, style, paper_.text.width_mm, measure_), style, 0);
+  if (!text.empty()) y_mm_ += after_mm;
+}
+
+void Flow::item(std::string_view text, std::string_view link, const Style& style) {
+  const auto broken = scene::wrap(text, style, paper_.text.width_mm - bullet_mm, measure_);
+  if (broken.empty()) return;
+  const double each = scene::line_height_mm(style);
+  need(each * static_cast<double>(std::min<std::size_t>(broken.size(), 3)));
+  scene::Page& page = pages_.back();
+  page.layer("text").items.push_back(scene::set("–", style, {paper_.text.x_mm, y_mm_ + rise * each},
+                                                scene::Align::left, measure_));
+  if (!link.empty())
+    page.links.push_back(
+        {{paper_.text.x_mm, y_mm_, paper_.text.width_mm, each}, std::string(link)});
+  lines(broken, style, bullet_mm);
+  y_mm_ += after_mm * 0.4;
+}
+
+void Flow::block(double height_mm, const Draw& draw) {
+  need(height_mm);
+  draw(pages_.back(), {paper_.text.x_mm, y_mm_, paper_.text.width_mm, height_mm});
+  y_mm_ += height_mm;
+}
+
+Flow::Laid Flow::laid(const std::vector<Column>& columns, const std::vector<std::string>& cells,
+                      const Style& style) const {
+  Laid row;
+  std::size_t most = 1;
+  for (std::size_t i = 0; i < columns.size(); ++i) {
+    const double width = paper_.text.width_mm * share_of(columns[i], columns) - cell_gap_mm;
+    row.cells.push_back(scene::wrap(cells[i], style, width, measure_));
+    most = std::max(most, row.cells.back().size());
+  }
+  row.height_mm = scene::line_height_mm(style) * static_cast<double>(most) + row_gap_mm;
+  return row;
+}
+
+void Flow::write(const std::vector<Column>& columns, const Laid& row, const Style& style,
+                 double line_pt) {
+  scene::Layer& layer = pages_.back().layer("text");
+  const double each = scene::line_height_mm(style);
+  double x = paper_.text.x_mm;
+  for (std::size_t i = 0; i < columns.size(); ++i) {
+    const double width = paper_.text.width_mm * share_of(columns[i], columns);
+    const bool right = columns[i].align == scene::Align::right;
+    double baseline = y_mm_ + row_gap_mm / 2 + rise * each;
+    for (const std::string& line : row.cells[i]) {
+      layer.items.push_back(scene::set(line, style, {right ? x + width - cell_gap_mm : x, baseline},
+                                       columns[i].align, measure_));
+      baseline += each;
+    }
+    x += width;
+  }
+  y_mm_ += row.height_mm;
+  layer.items.push_back(
+      scene::Shape{{scene::segment({paper_.text.x_mm, y_mm_}, {paper_.text.right(), y_mm_})},
+                   {},
+                   scene::Stroke{scene::faint_ink, line_pt, {}}});
+}
+
+void Flow::table(const std::vector<Column>& columns, const std::vector<Row>& rows) {
+  std::vector<std::string> headings;
+  for (const Column& column : columns) headings.push_back(column.heading);
+  const Laid head = laid(columns, headings, small_heading_style);
+  std::vector<Laid> broken;
+  double all_mm = head.height_mm;
+  for (const Row& row : rows) {
+    broken.push_back(laid(columns, row.cells, style_of(row)));
+    all_mm += broken.back().height_mm;
+  }
+  bool headed = false;
+  for (std::size_t i = 0; i < rows.size(); ++i) {
+    const Row& row = rows[i];
+    double kept_mm = broken[i].height_mm + (headed ? 0 : head.height_mm);
+    if (i + 2 == rows.size()) kept_mm += broken.back().height_mm;  // the last is never alone
+    if (i == 0 && all_mm <= whole_table_mm) kept_mm = all_mm;
+    const bool fresh = need(kept_mm);
+    if (fresh || !headed) write(columns, head, small_heading_style, 0.7);
+    headed = true;
+    scene::Page& page = pages_.back();
+    if (!row.place.empty()) page.places.push_back({row.place, {paper_.text.x_mm, y_mm_}});
+    if (!row.link.empty()) {
+      const double width = paper_.text.width_mm * share_of(columns[0], columns) - cell_gap_mm;
+      page.links.push_back({{paper_.text.x_mm, y_mm_, width, broken[i].height_mm}, row.link});
+    }
+    write(columns, broken[i], style_of(row), 0.25);
+  }
+  if (headed) y_mm_ += after_mm;
+}
+
+std::vector<scene::Page> Flow::pages() && {
+  return std::move(pages_);
+}
+
+}  // namespace tinworm::documents

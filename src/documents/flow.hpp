@@ -1,0 +1,70 @@
+// Text that runs down pages and on to the next. A heading waits for what it heads, so that none
+// stands alone at a foot; rows, small tables and blocks are never torn; a table's head is repeated and its last row never
+// alone.
+#pragma once
+
+#include <functional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "documents/paper.hpp"
+#include "documents/table.hpp"
+#include "documents/typography.hpp"
+#include "scene/page.hpp"
+
+namespace tinworm::documents {
+
+class Flow {
+ public:
+  Flow(const Paper& paper, const scene::Measure& measure);
+
+  // A section stands in the outline under its title. `place` names it for links: letters, digits
+  // and hyphens; empty: nothing leads there.
+  void section(std::string_view title, std::string_view place = "");
+  void heading(std::string_view text, std::string_view place = "");
+
+  void paragraph(std::string_view text, const Style& style = text_style);
+  // After a dash; `link` leads from its first line to a place of any page.
+  void item(std::string_view text, std::string_view link = "", const Style& style = text_style);
+  void table(const std::vector<Column>& columns, const std::vector<Row>& rows);
+
+  // Kept whole: `draw` gets the page and the area of that height that the block has.
+  using Draw = std::function<void(scene::Page& page, const scene::Area& area)>;
+  void block(double height_mm, const Draw& draw);
+  void space(double height_mm);  // none at the head of a page
+  void new_page();               // unless the page is empty
+
+  const scene::Measure& measure() const { return measure_; }
+  double width_mm() const { return paper_.text.width_mm; }
+  std::vector<scene::Page> pages() &&;
+
+ private:
+  struct Heading {
+    std::string text, place;
+    bool section = false;
+  };
+  struct Laid {  // a row broken into lines
+    std::vector<std::vector<std::string>> cells;
+    double height_mm = 0;
+  };
+
+  double headings_mm() const;
+  void start();
+  // Room for so much below the waiting headings, which are written; true on a new page.
+  bool need(double height_mm);
+  void write_headings();
+  void lines(const std::vector<std::string>& lines, const Style& style, double indent_mm);
+  Laid laid(const std::vector<Column>& columns, const std::vector<std::string>& cells,
+            const Style& style) const;
+  void write(const std::vector<Column>& columns, const Laid& row, const Style& style,
+             double line_pt);
+
+  const Paper paper_;
+  const scene::Measure& measure_;
+  std::vector<scene::Page> pages_;
+  std::vector<Heading> waiting_;
+  double y_mm_ = 0;
+};
+
+}  // namespace tinworm::documents

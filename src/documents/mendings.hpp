@@ -1,0 +1,12 @@
+// What was mended before and how well; which metal is renewed and which is as it was found.
+#pragma once
+
+#include "documents/flow.hpp"
+#include "photos/photo.hpp"
+#include "weighing/result.hpp"
+
+namespace tinworm::documents {
+
+void write_mendings(Flow& flow, const weighing::Result& result, const photos::Album& album);
+
+}  // namespace tinworm::documents

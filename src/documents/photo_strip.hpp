@@ -1,0 +1,25 @@
+// Photos side by side, each with its caption under it; where one is missing, a marked gap says why.
+#pragma once
+
+#include <vector>
+
+#include "photos/photo.hpp"
+#include "scene/page.hpp"
+#include "survey/survey.hpp"
+
+namespace tinworm::documents {
+
+using Photos = std::vector<survey::Photo>;
+
+// In groups of so many: a strip is kept on one page.
+std::vector<Photos> grouped(const Photos& photos, std::size_t most);
+
+// Rows of photos no wider than `width_mm`; the height they take, 0 without photos.
+double strip_height_mm(const Photos& photos, const photos::Album& album, double width_mm);
+
+// Draws them from the top left of `area`. Of two the first is the one from afar, the second from
+// near: as surveys are to list them.
+void draw_strip(scene::Page& page, const scene::Area& area, const Photos& photos,
+                const photos::Album& album, const scene::Measure& measure);
+
+}  // namespace tinworm::documents

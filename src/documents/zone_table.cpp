@@ -1,0 +1,64 @@
+#include "documents/zone_table.hpp"
+
+#include <fmt/format.h>
+
+#include "output/figures.hpp"
+#include "output/zone_text.hpp"
+#include "scene/naming.hpp"
+
+namespace tinworm::documents {
+namespace {
+
+std::string seen_words(const weighing::Zone& zone) {
+  if (!zone.fitted) return "not fitted";
+  if (!zone.seen.word) return "not seen";
+  if (*zone.seen.word == survey::SeenWord::part)
+    return "part, " + output::percent_text(zone.seen.share);
+  return std::string(survey::word(*zone.seen.word));
+}
+
+std::string inside_words(const weighing::Zone& zone) {
+  return zone.inside == "not-seen" ? "not seen" : zone.inside;
+}
+
+std::string step_words(const weighing::Zone& zone) {
+  if (!zone.fitted) return "";
+  if (zone.step == weighing::Step::not_seen) return "not known";
+  return output::step_text(zone.step, zone.step_high, zone.step_low);
+}
+
+}  // namespace
+
+std::string row_place(int zone) {
+  return fmt::format("part-{:02}", zone);
+}
+
+void write_zone_table(Flow& flow, const weighing::Result& result) {
+  flow.section("Every part", "parts");
+  std::vector<Row> rows;
+  for (const weighing::Zone& zone : result.zones) {
+    const bool known = zone.fitted && zone.metal;
+    rows.push_back({{output::zone_number(zone.number, zone.own), scene::zone_name(zone),
+                     std::string(body::word(zone.role)), seen_words(zone), inside_words(zone),
+                     step_words(zone), known ? output::percent_span(zone.metal->shown) : "",
+                     known ? std::string(scene::evidence_words(zone.evidence)) : ""},
+                    zone.number == 0 ? "" : fmt::format("zone-{:02}", zone.number),
+                    zone.number == 0 ? "" : row_place(zone.number),
+                    false});
+  }
+  flow.table({{"no", 0.55},
+              {"part", 2.5},
+              {"role", 0.7},
+              {"seen", 1},
+              {"inside", 0.9},
+              {"step", 1.8},
+              {"metal left", 1.35, scene::Align::right},
+              {"how known", 1.3}},
+             rows);
+  flow.paragraph(
+      "Role: main carries the car, local stiffens or shares, skin hangs on. Metal left: "
+      "the least low, likely and high of its places.",
+      note_style);
+}
+
+}  // namespace tinworm::documents

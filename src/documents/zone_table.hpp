@@ -1,0 +1,13 @@
+// Every part of the car in one table: how it was seen, how it stands.
+#pragma once
+
+#include "documents/flow.hpp"
+#include "weighing/result.hpp"
+
+namespace tinworm::documents {
+
+// Each row is where the numbers on the sheets lead to.
+void write_zone_table(Flow& flow, const weighing::Result& result);
+std::string row_place(int zone);  // the name of its row, for links
+
+}  // namespace tinworm::documents

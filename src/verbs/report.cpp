@@ -1,0 +1,52 @@
+#include "verbs/report.hpp"
+
+#include <fmt/format.h>
+
+#include "documents/report.hpp"
+#include "output/whole_file.hpp"
+#include "painting/measure.hpp"
+#include "verbs/picture.hpp"
+#include "verbs/weigh.hpp"
+#include "verbs/work.hpp"
+
+namespace tinworm::verbs {
+namespace {
+
+painting::Metadata metadata_of_report(const weighing::Result& result) {
+  painting::Metadata metadata = metadata_of("report", result);
+  metadata.subject = "Corrosion survey, report to the owner";
+  metadata.author = result.survey.visit.by;
+  return metadata;
+}
+
+}  // namespace
+
+ExitStatus run(const ReportOptions& options, const Streams& streams) {
+  const auto rules = load_rules(options.common.rules, streams);
+  const auto rates = load_rates(options.rates, streams);
+  if (!rules || !rates) return errors_in_files;
+  keep_apart("report", with_rules(with_rules({options.file}, options.common.rules), options.rates),
+             {options.to.path});
+  PlanShelf plans(options.common.panels);
+  const Loaded loaded = load_survey(options.file, plans);
+  streams.complain(loaded.mistakes);
+  if (!loaded.survey) return errors_in_files;
+  const photos::Album album;
+  const weighing::Result result = weighed(loaded, *rules);
+  const work::Plan plan = planned(result, *rates);
+  const std::vector<scene::Page> pages =
+      documents::report(result, plan, album, {options.paper, options.units}, painting::measure());
+  painting::Warnings warnings;
+  const std::string pdf = painting::to_pdf(pages, metadata_of_report(result), &warnings);
+  for (const std::string& warning : warnings)
+    streams.complain(fmt::format("tinworm: {}: {}\n", options.file, warning));
+  if (options.to.path == "-") {
+    streams.print(pdf);
+  } else {
+    output::write_whole(options.to.path, pdf);
+    streams.tell(fmt::format("wrote {}, {} pages\n", options.to.path, pages.size()));
+  }
+  return done;
+}
+
+}  // namespace tinworm::verbs
