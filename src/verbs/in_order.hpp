@@ -55,7 +55,7 @@ void in_order(std::size_t count, unsigned jobs, const Work& work, const Take& ta
   for (Slot& slot : slots) {
     std::unique_lock lock(guard);
     ready.wait(lock, [&slot] { return slot.outcome || slot.error; });
-    const Slot taken = std::move(slot);
+    Slot taken = std::move(slot);
     lock.unlock();
     if (taken.error) std::rethrow_exception(taken.error);
     take(*taken.outcome);

@@ -14,7 +14,7 @@ namespace tinworm::verbs {
 namespace fs = std::filesystem;
 
 Loaded load_survey(const std::string& file, PlanShelf& plans) {
-  const std::string text = output::read_whole(file, most_bytes);
+  std::string text = output::read_whole(file, most_bytes);
   const std::string beside = fs::path(file).parent_path().string();
   std::string bad_plan;
   survey::Reading reading = survey::read_survey(text, [&](std::string_view name) {
@@ -23,10 +23,11 @@ Loaded load_survey(const std::string& file, PlanShelf& plans) {
     return plan;
   });
   Loaded loaded{
-      file, output::sha256(text), std::move(reading.survey), std::move(reading.problems), {}};
+      file, output::sha256(text), std::move(reading.survey), std::move(reading.problems), {}, {}};
   if (!loaded.problems.empty()) {
     loaded.mistakes = yaml::to_text(loaded.problems, file, text) + bad_plan;
   }
+  loaded.text = std::move(text);
   return loaded;
 }
 

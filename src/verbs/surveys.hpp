@@ -20,6 +20,7 @@ struct Loaded {
   std::optional<survey::Survey> survey;
   yaml::Problems problems;
   std::string mistakes;  // every problem with its place, those of a bad body plan after them
+  std::string text;      // of the file, for mistakes found later
 };
 
 // Throws output::FileError where the file can't be read.

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "survey/free_words.hpp"
+#include "survey/named_photos.hpp"
 #include "weighing/asking.hpp"
 
 namespace tinworm::weighing {
@@ -10,26 +11,9 @@ namespace {
 
 using Pieces = std::vector<Advice>;
 
-void gather(const survey::Zone& zone, std::vector<survey::Photo>& photos) {
-  const auto add = [&](const std::vector<survey::Photo>& more) {
-    photos.insert(photos.end(), more.begin(), more.end());
-  };
-  add(zone.photos);
-  for (const survey::Spot& spot : zone.found) add(spot.photos);
-  for (const survey::Repair& repair : zone.repairs) add(repair.photos);
-}
-
-std::vector<survey::Photo> photos_of(const survey::Survey& survey) {
-  std::vector<survey::Photo> photos;
-  for (const auto& [number, zone] : survey.zones) gather(zone, photos);
-  for (const survey::OwnZone& own : survey.own) gather(own.zone, photos);
-  std::ranges::stable_sort(photos, {}, &survey::Photo::place);
-  return photos;
-}
-
 // A folder that is missing is said once; photos in it are not looked for.
 void ask_about_photos(const survey::Survey& survey, const Beside& beside, Pieces& pieces) {
-  const std::vector<survey::Photo> photos = photos_of(survey);
+  const std::vector<survey::Photo> photos = survey::named_photos(survey);
   const std::string& folder = survey.photos.folder;
   const bool no_folder = !photos.empty() && !folder.empty() && !beside.there(folder);
   if (no_folder)

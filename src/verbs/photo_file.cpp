@@ -1,0 +1,85 @@
+#include "verbs/photo_file.hpp"
+
+#include <algorithm>
+#include <filesystem>
+#include <system_error>
+
+#include <fmt/format.h>
+
+#include "output/file_error.hpp"
+#include "output/whole_file.hpp"
+#include "photos/limits.hpp"
+
+namespace tinworm::verbs {
+namespace {
+
+namespace fs = std::filesystem;
+
+using photos::Refusal;
+
+bool is_inside(const fs::path& file, const fs::path& folder) {
+  return std::mismatch(folder.begin(), folder.end(), file.begin(), file.end()).first ==
+         folder.end();
+}
+
+std::string in_lower_case(std::string text) {
+  std::transform(text.begin(), text.end(), text.begin(), [](char letter) {
+    return letter >= 'A' && letter <= 'Z' ? static_cast<char>(letter - 'A' + 'a') : letter;
+  });
+  return text;
+}
+
+// Cameras write IMG_14.JPG where a survey has IMG_14.jpg.
+std::string other_case(const fs::path& wanted) {
+  const std::string name = wanted.filename().string();
+  std::error_code unreadable;  // then there is nothing to suggest
+  for (fs::directory_iterator entry(wanted.parent_path(), unreadable), end;
+       !unreadable && entry != end; entry.increment(unreadable)) {
+    const std::string there = entry->path().filename().string();
+    if (there != name && in_lower_case(there) == in_lower_case(name)) return there;
+  }
+  return {};
+}
+
+Refusal not_there(const fs::path& wanted) {
+  const std::string there = other_case(wanted);
+  return {"there is no such photo", "",
+          there.empty() ? "put the file there, correct the survey"
+                        : fmt::format("the folder has {}: write it so", there)};
+}
+
+Refusal unreadable(const std::string& reason) {
+  return {fmt::format("the photo can't be read: {}", reason), "", "see to the file"};
+}
+
+}  // namespace
+
+std::string folder_of(const std::string& survey_file) {
+  const std::string folder = fs::path(survey_file).parent_path().string();
+  return folder.empty() ? "." : folder;
+}
+
+tl::expected<std::string, Refusal> read_photo(const std::string& folder, const std::string& path) {
+  const fs::path wanted = fs::path(folder) / path;
+  std::error_code error;
+  const fs::path inside = fs::canonical(folder, error);
+  const fs::path file = error ? fs::path() : fs::canonical(wanted, error);
+  if (error == std::errc::no_such_file_or_directory) return tl::unexpected(not_there(wanted));
+  if (error) return tl::unexpected(unreadable(output::reason_of(error.value())));
+  if (!is_inside(file, inside)) {
+    return tl::unexpected(Refusal{"the photo is a link that leads out of the survey's folder", "",
+                                  "put the photo itself there"});
+  }
+  // A pipe would be waited for without end.
+  if (!fs::is_regular_file(file, error)) {
+    return tl::unexpected(
+        unreadable(fs::is_directory(file, error) ? "a folder, not a file" : "not a plain file"));
+  }
+  try {
+    return output::read_whole(file.string(), photos::most_file_bytes);
+  } catch (const output::FileError& trouble) {
+    return tl::unexpected(unreadable(trouble.reason()));
+  }
+}
+
+}  // namespace tinworm::verbs

@@ -1,0 +1,70 @@
+#include "verbs/photo_shelf.hpp"
+
+#include <algorithm>
+#include <utility>
+#include <vector>
+
+#include "output/progress.hpp"
+#include "survey/named_photos.hpp"
+#include "verbs/in_order.hpp"
+#include "verbs/photo_file.hpp"
+
+namespace tinworm::verbs {
+namespace {
+
+using Shown = tl::expected<photos::Prepared, photos::Refusal>;
+
+Shown shown(const std::string& folder, const std::string& path, const photos::Wanted& wanted) {
+  const auto bytes = read_photo(folder, path);
+  if (!bytes) return tl::unexpected(bytes.error());
+  return photos::prepare(*bytes, wanted);
+}
+
+std::vector<std::string> each_once(const std::vector<survey::Photo>& named) {
+  std::vector<std::string> paths;
+  for (const survey::Photo& photo : named) paths.push_back(photo.path);
+  std::sort(paths.begin(), paths.end());
+  paths.erase(std::unique(paths.begin(), paths.end()), paths.end());
+  return paths;
+}
+
+yaml::Problem problem_of(const survey::Photo& photo, const photos::Refusal& refusal) {
+  return {photo.place, refusal.what, photo.path, refusal.allowed,
+          refusal.cure + ", or give --missing-photos to have the gap marked"};
+}
+
+}  // namespace
+
+ShelvedPhotos shelve_photos(const Loaded& loaded, const PhotoOptions& options,
+                            const Streams& streams) {
+  const std::vector<survey::Photo> named = survey::named_photos(*loaded.survey);
+  const std::vector<std::string> paths = each_once(named);
+  const std::string folder = folder_of(loaded.file);
+  ShelvedPhotos shelved;
+  std::map<std::string, photos::Refusal> refused;
+  output::Progress progress(streams.messages, paths.size(), !streams.quiet);
+  std::size_t taken = 0;
+  in_order(
+      paths.size(), options.jobs,
+      [&](std::size_t i) { return shown(folder, paths[i], options.wanted); },
+      [&](Shown& photo) {
+        const std::string& path = paths[taken];
+        if (photo) {
+          shelved.album.emplace(path, std::move(*photo));
+        } else {
+          shelved.album.emplace(path, tl::unexpected(photo.error().what));
+          refused.emplace(path, std::move(photo.error()));
+        }
+        progress.show(++taken);
+      });
+  if (options.missing_photos || refused.empty()) return shelved;
+  yaml::Problems problems;
+  for (const survey::Photo& photo : named) {
+    const auto found = refused.find(photo.path);
+    if (found != refused.end()) problems.push_back(problem_of(photo, found->second));
+  }
+  shelved.mistakes = yaml::to_text(problems, loaded.file, loaded.text);
+  return shelved;
+}
+
+}  // namespace tinworm::verbs
