@@ -83,6 +83,12 @@ std::string read_words(const survey::Spot& spot, const weighing::MetalLeft& meta
   return text;
 }
 
+const weighing::Zone* zone_of(const weighing::Result& result, const weighing::Spot& spot) {
+  for (const weighing::Zone& zone : result.zones)
+    if (zone.number == spot.zone && zone.own == spot.own) return &zone;
+  return nullptr;
+}
+
 }  // namespace
 
 const survey::Zone* entry_of(const weighing::Result& result, int number, const std::string& own) {
@@ -128,8 +134,10 @@ std::string place_noted(const weighing::Result& result, const weighing::Spot& sp
     if (const std::string more = signs(*entry); !more.empty()) text += "; " + more;
     text += "." + read_words(*entry, spot.metal, units);
     note = entry->note;
-  } else if (const survey::Zone* part = entry_of(result, spot.zone, spot.own)) {
-    note = part->repairs.at(spot.index).note;
+  } else if (const weighing::Zone* zone = zone_of(result, spot)) {
+    const weighing::Repair& repair = zone->repairs.at(spot.index);
+    text = scene::capitalised(repair.text) + (repair.why.empty() ? "." : ": " + repair.why + ".");
+    note = entry_of(result, spot.zone, spot.own)->repairs.at(spot.index).note;
   }
   if (!note.empty())
     text += (text.empty() ? "" : " ") + scene::capitalised(note) + (note.back() == '.' ? "" : ".");

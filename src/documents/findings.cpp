@@ -125,8 +125,7 @@ void write_group(Flow& flow, Urgency group, const char* title, const char* meani
                  const Result& result, const photos::Album& album, quantity::Units units) {
   const std::vector<Found> all = with(group, result);
   if (all.empty()) return;
-  flow.heading(fmt::format("{} ({})", title, all.size()));
-  flow.paragraph(meaning, note_style);
+  flow.heading(fmt::format("{} ({})", title, all.size()), meaning);
   for (const Found& found : all) write_entry(flow, found, result, album, units);
 }
 
@@ -134,11 +133,9 @@ void write_to_treat(Flow& flow, const Result& result, const photos::Album& album
                     quantity::Units units) {
   const std::vector<Found> all = with(Urgency::to_treat, result);
   if (all.empty()) return;
-  flow.heading(fmt::format("To treat ({})", all.size()));
-  flow.paragraph(
-      "Rust within the limit for metal that carries, or on skin that carries nothing: "
-      "clean, treat, coat and wax before it eats on.",
-      note_style);
+  flow.heading(fmt::format("To treat ({})", all.size()),
+               "Rust within the limit for metal that carries, or on skin that carries nothing: "
+               "clean, treat, coat and wax before it eats on.");
   std::vector<Row> rows;
   for (const Found& found : all) {
     if (!photos_of(result, *found.spot).empty()) continue;
@@ -164,15 +161,16 @@ void write_to_treat(Flow& flow, const Result& result, const photos::Album& album
 
 void write_findings(Flow& flow, const Result& result, const photos::Album& album,
                     quantity::Units units) {
-  flow.section("What was found, by urgency", "findings");
-  if (result.ranked().empty()) {
+  const bool none = result.ranked().empty();
+  flow.section(
+      "What was found, by urgency", "findings",
+      none ? ""
+           : "Numbers are the order of all places, 1 the worst, as on the sheets. Metal left "
+             "is the likely share of the sheet with its low and high ends.");
+  if (none) {
     flow.paragraph("No rust was found where looked. What wasn't seen is not known.");
     return;
   }
-  flow.paragraph(
-      "Numbers are the order of all places, 1 the worst, as on the sheets. Metal left is "
-      "the likely share of the sheet with its low and high ends.",
-      note_style);
   write_group(flow, Urgency::not_to_drive, "Not to be driven until repaired",
               "On or near what carries brakes, steering, suspension, belts or towing.", result,
               album, units);

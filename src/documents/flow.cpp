@@ -5,7 +5,7 @@
 namespace tinworm::documents {
 namespace {
 
-constexpr double cell_gap_mm = 3, row_gap_mm = 1, after_mm = 1.4;
+constexpr double cell_gap_mm = 3, row_gap_mm = 1, after_mm = 1.4, note_after_mm = 1;
 constexpr double above_section_mm = 6, below_section_mm = 1.6;
 constexpr double above_heading_mm = 2.6, below_heading_mm = 0.4;
 constexpr double bullet_mm = 4;
@@ -40,22 +40,26 @@ void Flow::space(double height_mm) {
   if (!pages_.empty() && y_mm_ > paper_.text.y_mm) y_mm_ += height_mm;
 }
 
-void Flow::section(std::string_view title, std::string_view place) {
-  waiting_.push_back({std::string(title), std::string(place), true});
+void Flow::section(std::string_view title, std::string_view place, std::string_view note) {
+  waiting_.push_back({std::string(title), std::string(place), std::string(note), true});
 }
 
-void Flow::heading(std::string_view text, std::string_view place) {
-  waiting_.push_back({std::string(text), std::string(place), false});
+void Flow::heading(std::string_view text, std::string_view note) {
+  waiting_.push_back({std::string(text), "", std::string(note), false});
+}
+
+double Flow::height_of(std::string_view text, const Style& style) const {
+  return scene::line_height_mm(style) *
+         static_cast<double>(scene::wrap(text, style, paper_.text.width_mm, measure_).size());
 }
 
 double Flow::headings_mm() const {
   double height = 0;
   for (const Heading& each : waiting_) {
-    const Style& style = each.section ? section_style : heading_style;
-    const auto lines = scene::wrap(each.text, style, paper_.text.width_mm, measure_);
-    height +=
-        scene::line_height_mm(style) * static_cast<double>(lines.size()) +
-        (each.section ? above_section_mm + below_section_mm : above_heading_mm + below_heading_mm);
+    height += each.section
+                  ? height_of(each.text, section_style) + above_section_mm + below_section_mm
+                  : height_of(each.text, heading_style) + above_heading_mm + below_heading_mm;
+    if (!each.note.empty()) height += height_of(each.note, note_style) + note_after_mm;
   }
   return height;
 }
@@ -68,21 +72,27 @@ bool Flow::need(double height_mm) {
 }
 
 void Flow::write_headings() {
-  for (const Heading& each : std::exchange(waiting_, {})) {
-    const Style& style = each.section ? section_style : heading_style;
-    space(each.section ? above_section_mm : above_heading_mm);
-    scene::Page& page = pages_.back();
-    if (!each.place.empty()) page.places.push_back({each.place, {paper_.text.x_mm, y_mm_}});
-    if (each.section) page.outline.push_back({each.text, {paper_.text.x_mm, y_mm_}});
-    y_mm_ += scene::set_block(page.layer("text"), each.text, style, {paper_.text.x_mm, y_mm_},
-                              paper_.text.width_mm, measure_);
-    if (each.section)
-      page.layer("text").items.push_back(scene::Shape{
-          {scene::segment({paper_.text.x_mm, y_mm_ + 0.4}, {paper_.text.right(), y_mm_ + 0.4})},
-          {},
-          scene::Stroke{scene::ink, 0.8, {}}});
-    y_mm_ += each.section ? below_section_mm : below_heading_mm;
-  }
+  for (const Heading& each : std::exchange(waiting_, {})) write(each);
+}
+
+void Flow::write(const Heading& heading) {
+  space(heading.section ? above_section_mm : above_heading_mm);
+  scene::Page& page = pages_.back();
+  scene::Layer& layer = page.layer("text");
+  const double left = paper_.text.x_mm, width = paper_.text.width_mm;
+  if (!heading.place.empty()) page.places.push_back({heading.place, {left, y_mm_}});
+  if (heading.section) page.outline.push_back({heading.text, {left, y_mm_}});
+  y_mm_ += scene::set_block(layer, heading.text, heading.section ? section_style : heading_style,
+                            {left, y_mm_}, width, measure_);
+  if (heading.section)
+    layer.items.push_back(
+        scene::Shape{{scene::segment({left, y_mm_ + 0.4}, {paper_.text.right(), y_mm_ + 0.4})},
+                     {},
+                     scene::Stroke{scene::ink, 0.8, {}}});
+  y_mm_ += heading.section ? below_section_mm : below_heading_mm;
+  if (heading.note.empty()) return;
+  y_mm_ += note_after_mm +
+           scene::set_block(layer, heading.note, note_style, {left, y_mm_}, width, measure_);
 }
 
 void Flow::lines(const std::vector<std::string>& lines, const Style& style, double indent_mm) {

@@ -1,6 +1,6 @@
 // Text that runs down pages and on to the next. A heading waits for what it heads, so that none
-// stands alone at a foot; rows, small tables and blocks are never torn; a table's head is repeated and its last row never
-// alone.
+// stands alone at a foot; rows, small tables and blocks are never torn; a table's head is repeated
+// and its last row never alone.
 #pragma once
 
 #include <functional>
@@ -21,8 +21,9 @@ class Flow {
 
   // A section stands in the outline under its title. `place` names it for links: letters, digits
   // and hyphens; empty: nothing leads there.
-  void section(std::string_view title, std::string_view place = "");
-  void heading(std::string_view text, std::string_view place = "");
+  void section(std::string_view title, std::string_view place = "", std::string_view note = "");
+  // `note` stands under the heading and stays with it.
+  void heading(std::string_view text, std::string_view note = "");
 
   void paragraph(std::string_view text, const Style& style = text_style);
   // After a dash; `link` leads from its first line to a place of any page.
@@ -41,7 +42,7 @@ class Flow {
 
  private:
   struct Heading {
-    std::string text, place;
+    std::string text, place, note;
     bool section = false;
   };
   struct Laid {  // a row broken into lines
@@ -49,11 +50,13 @@ class Flow {
     double height_mm = 0;
   };
 
+  double height_of(std::string_view text, const Style& style) const;
   double headings_mm() const;
   void start();
   // Room for so much below the waiting headings, which are written; true on a new page.
   bool need(double height_mm);
   void write_headings();
+  void write(const Heading& heading);
   void lines(const std::vector<std::string>& lines, const Style& style, double indent_mm);
   Laid laid(const std::vector<Column>& columns, const std::vector<std::string>& cells,
             const Style& style) const;

@@ -69,6 +69,14 @@ std::string value_words(const Result& result, const rules::Constant& constant) {
   return text;
 }
 
+// "70 % of the sheet" and "85 % of the sheet" are "70–85 % of the sheet".
+void join(std::string& range, const std::string& next) {
+  constexpr std::string_view unit = " % of the sheet";
+  const bool alike = range.ends_with(unit) && next.ends_with(unit);
+  if (alike) range.erase(range.size() - unit.size());
+  range += (alike ? "–" : ", ") + next;
+}
+
 std::string source_words(const rules::Constant& constant) {
   return constant.source.empty() ? std::string(rules::word(constant.standing)) : constant.source;
 }
@@ -84,7 +92,7 @@ void write_constants(Flow& flow, const Result& result) {
   for (const rules::Constant& each : rules::constants()) {
     const std::string of = range_of(each.key);
     if (!of.empty() && of == range) {
-      rows.back().cells[1] += ", " + value_words(result, each);
+      join(rows.back().cells[1], value_words(result, each));
       rows.back().strong |= is_changed(result, each);
       continue;
     }
@@ -95,11 +103,9 @@ void write_constants(Flow& flow, const Result& result) {
          "",
          is_changed(result, each)});
   }
-  flow.heading("The method's constants");
-  flow.paragraph(
-      "Ranges are least, likely, most. A rules file may change any of them; changed ones "
-      "stand in bold.",
-      note_style);
+  flow.heading("The method's constants",
+               "Ranges are least, likely, most. A rules file may change any of them; changed ones "
+               "stand in bold.");
   flow.table({{"constant", 1.3}, {"value", 1.6}, {"what", 2.5}, {"source", 2.3}}, rows);
 }
 

@@ -90,9 +90,9 @@ void write_doubts(Flow& flow, const Plan& plan) {
   rows.push_back({{"all of it together", "", "", money_span(plan.doubts_cost)}, "", "", true});
   flow.heading("What could double it: in no figure above");
   flow.table({{"part", 2},
-              {"why", 3},
+              {"why", 2.8},
               {"hours if rotten", 1.2, scene::Align::right},
-              {plan.rates.currency, 1.5, scene::Align::right}},
+              {plan.rates.currency, 1.8, scene::Align::right}},
              rows);
 }
 

@@ -51,9 +51,9 @@ void write_zone_table(Flow& flow, const weighing::Result& result) {
               {"role", 0.7},
               {"seen", 1},
               {"inside", 0.9},
-              {"step", 1.8},
+              {"step", 1.7},
               {"metal left", 1.35, scene::Align::right},
-              {"how known", 1.3}},
+              {"how known", 1.45}},
              rows);
   flow.paragraph(
       "Role: main carries the car, local stiffens or shares, skin hangs on. Metal left: "

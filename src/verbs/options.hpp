@@ -105,8 +105,9 @@ struct ListingOptions {
 struct WorkOptions {
   std::vector<std::string> files;
   std::string rates;  // file of rates; empty: the defaults
-  Destination to;
-  quantity::Units units = quantity::Units::mm;  // of text
+  Destination to;     // a PDF holds one survey's plan
+  scene::Paper paper = scene::Paper::a4;
+  quantity::Units units = quantity::Units::mm;  // of text and PDF
   CommonOptions common;
 };
 

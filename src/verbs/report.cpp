@@ -5,6 +5,7 @@
 #include "documents/report.hpp"
 #include "output/whole_file.hpp"
 #include "painting/measure.hpp"
+#include "verbs/photo_shelf.hpp"
 #include "verbs/picture.hpp"
 #include "verbs/weigh.hpp"
 #include "verbs/work.hpp"
@@ -31,11 +32,14 @@ ExitStatus run(const ReportOptions& options, const Streams& streams) {
   const Loaded loaded = load_survey(options.file, plans);
   streams.complain(loaded.mistakes);
   if (!loaded.survey) return errors_in_files;
-  const photos::Album album;
+  const ShelvedPhotos photos =
+      shelve_photos(loaded, {{}, options.missing_photos, options.common.jobs}, streams);
+  streams.complain(photos.mistakes);
+  if (!photos.mistakes.empty()) return errors_in_files;
   const weighing::Result result = weighed(loaded, *rules);
   const work::Plan plan = planned(result, *rates);
-  const std::vector<scene::Page> pages =
-      documents::report(result, plan, album, {options.paper, options.units}, painting::measure());
+  const std::vector<scene::Page> pages = documents::report(
+      result, plan, photos.album, {options.paper, options.units}, painting::measure());
   painting::Warnings warnings;
   const std::string pdf = painting::to_pdf(pages, metadata_of_report(result), &warnings);
   for (const std::string& warning : warnings)

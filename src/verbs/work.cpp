@@ -1,27 +1,51 @@
 #include "verbs/work.hpp"
 
+#include <fmt/format.h>
 #include <nlohmann/json.hpp>
 
+#include "documents/report.hpp"
 #include "output/display_width.hpp"
 #include "output/weigh_json.hpp"
 #include "output/work_csv.hpp"
 #include "output/work_json.hpp"
 #include "output/work_text.hpp"
+#include "painting/measure.hpp"
 #include "verbs/over_surveys.hpp"
+#include "verbs/picture.hpp"
 #include "verbs/sink.hpp"
 #include "verbs/weigh.hpp"
 
 namespace tinworm::verbs {
 namespace {
 
+painting::Metadata metadata_of_work(const weighing::Result& result) {
+  painting::Metadata metadata = metadata_of("work", result);
+  metadata.subject = "Plan of work after a corrosion survey";
+  return metadata;
+}
+
+std::string pdf_of(const weighing::Result& result, const work::Plan& plan,
+                   const WorkOptions& options, std::string& complaints) {
+  painting::Warnings warnings;
+  std::string pdf = painting::to_pdf(
+      documents::work_paper(result, plan, {options.paper, options.units}, painting::measure()),
+      metadata_of_work(result), &warnings);
+  for (const std::string& warning : warnings)
+    complaints += fmt::format("tinworm: {}: {}\n", result.file, warning);
+  return pdf;
+}
+
 std::string text_of(const weighing::Result& result, const work::Plan& plan,
-                    const WorkOptions& options, bool many, const output::TextStyle& style) {
+                    const WorkOptions& options, bool many, const output::TextStyle& style,
+                    std::string& complaints) {
   switch (options.to.kind) {
     case Kind::json:
       return output::json_text(output::work_json(result, plan),
                                many ? output::Lines::one : output::Lines::many);
     case Kind::csv:
       return output::work_csv_rows(result, plan);
+    case Kind::pdf:
+      return pdf_of(result, plan, options, complaints);
     default:
       return many ? "" : output::work_text(result, plan, style);
   }
@@ -67,8 +91,9 @@ ExitStatus run(const WorkOptions& options, const Streams& streams) {
     if (!loaded.survey) return {{}, loaded.mistakes, {}, errors_in_files};
     const weighing::Result result = weighed(loaded, *rules);
     const work::Plan plan = planned(result, *rates);
-    return {text_of(result, plan, options, many, style), loaded.mistakes,
-            output::work_line(result, plan), done};
+    std::string complaints = loaded.mistakes;
+    std::string text = text_of(result, plan, options, many, style, complaints);
+    return {std::move(text), complaints, output::work_line(result, plan), done};
   };
   Sink sink(options.to, streams);
   std::vector<output::Row> lines;
