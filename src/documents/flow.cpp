@@ -188,7 +188,8 @@ void Flow::table(const std::vector<Column>& columns, const std::vector<Row>& row
   for (std::size_t i = 0; i < rows.size(); ++i) {
     const Row& row = rows[i];
     double kept_mm = broken[i].height_mm + (headed ? 0 : head.height_mm);
-    if (i + 2 == rows.size()) kept_mm += broken.back().height_mm;  // the last is never alone
+    const bool first = i == 0, last_but_one = i + 2 == rows.size();
+    if ((first || last_but_one) && i + 1 < rows.size()) kept_mm += broken[i + 1].height_mm;
     if (i == 0 && all_mm <= whole_table_mm) kept_mm = all_mm;
     const bool fresh = need(kept_mm);
     if (fresh || !headed) write(columns, head, small_heading_style, 0.7);

@@ -1,6 +1,6 @@
 // Text that runs down pages and on to the next. A heading waits for what it heads, so that none
 // stands alone at a foot; rows, small tables and blocks are never torn; a table's head is repeated
-// and its last row never alone.
+// and no row of it stands alone.
 #pragma once
 
 #include <functional>

@@ -16,6 +16,7 @@
 #include "documents/unseen.hpp"
 #include "documents/work_part.hpp"
 #include "documents/zone_table.hpp"
+#include "output/zone_text.hpp"
 #include "scene/diagram.hpp"
 #include "weighing/words.hpp"
 
@@ -108,7 +109,7 @@ std::vector<Page> work_paper(const Result& result, const work::Plan& plan,
   const Paper paper = upright(options.paper);
   Flow flow(paper, measure);
   flow.block(scene::line_height_mm(title_style), [&](Page& page, const scene::Area& area) {
-    const std::string title = result.survey.car.name + ": plan of work";
+    const std::string title = output::car_text(result.survey.car);
     scene::set_block(page.layer("text"), title, title_style, {area.x_mm, area.y_mm}, area.width_mm,
                      measure, 1);
   });

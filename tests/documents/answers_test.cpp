@@ -1,0 +1,167 @@
+// What an owner asks first: exact words for each case.
+#include "documents/answers.hpp"
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include "documents/remarks.hpp"
+#include "scene/fixture.hpp"
+
+namespace tinworm::documents {
+namespace {
+
+using testing::ElementsAre;
+using weighing::Verdict;
+
+weighing::Result sound_car() {
+  return scene::fixture::weighed(scene::fixture::clean_survey(scene::fixture::plan()));
+}
+
+survey::Also before_driving(const char* what) {
+  survey::Also item;
+  item.what = what;
+  item.when = survey::When::before_use;
+  return item;
+}
+
+TEST(Answers, WhetherItMayBeDrivenIsNeverAPlainYes) {
+  const struct {
+    Verdict verdict, could_be;
+    bool before_use;
+    const char* answer;
+  } cases[] = {
+      {Verdict::do_not_drive, Verdict::do_not_drive, false, "No: not until it is repaired"},
+      {Verdict::do_not_drive, Verdict::do_not_drive, true, "No: not until it is repaired"},
+      {Verdict::repair, Verdict::do_not_drive, true, "Not yet: first see to what is named here"},
+      {Verdict::leave_alone, Verdict::leave_alone, true,
+       "Not yet: first see to what is named here"},
+      {Verdict::repair, Verdict::do_not_drive, false,
+       "Not settled: what nobody saw or measured could forbid it"},
+      {Verdict::not_known, Verdict::do_not_drive, false, "Not known: too little was seen"},
+      {Verdict::repair, Verdict::repair, false, "Nothing found forbids it"},
+      {Verdict::treat, Verdict::repair, false, "Nothing found forbids it"},
+      {Verdict::leave_alone, Verdict::leave_alone, false, "Nothing found forbids it"}};
+  for (const auto& each : cases) {
+    weighing::Result result = sound_car();
+    result.verdict = each.verdict;
+    result.could_be = each.could_be;
+    if (each.before_use) result.survey.also.push_back(before_driving("brakes"));
+    EXPECT_EQ(may_it_be_driven(result), each.answer);
+  }
+}
+
+TEST(Answers, TheVerdictIsExplained) {
+  weighing::Result result = sound_car();
+  result.verdict = Verdict::repair;
+  result.could_be = Verdict::do_not_drive;
+  result.open_up_first = true;
+  result.survey.also = {before_driving("brake hoses")};
+  EXPECT_THAT(
+      verdict_lines(result),
+      ElementsAre("Verdict: repair. Could be: do not drive until repaired. Open up first. "
+                  "Metal that carries the car is past its limit, or a repair of it can't be "
+                  "relied on: it is to be repaired.",
+                  "Before it is driven: brake hoses."));
+}
+
+TEST(Answers, WhatToStopNow) {
+  weighing::Result result = sound_car();
+  const char* always = "Carpets dry, drains open (common practice).";
+  EXPECT_THAT(stop_lines(result), ElementsAre(always));
+  result.survey.kept.use = survey::Use::salted;
+  result.survey.zones[17].drains = survey::Drains::blocked;
+  result.survey.zones[28].drains = survey::Drains::plugged;
+  result.survey.zones[51].drains = survey::Drains::open;
+  EXPECT_THAT(
+      stop_lines(result),
+      ElementsAre("Open the drains of scuttle (17); spare-wheel well (28).",
+                  "Keep it off salted roads until it is treated, and wash it underneath.", always));
+  survey::Survey survey = result.survey;
+  survey.kept.use.reset();
+  survey.zones[17].drains.reset();
+  survey.zones[28].drains.reset();
+  survey.zones[65].found.push_back(
+      scene::fixture::spot("footwell", survey::Rust::poultice, {}, {100, 80}));
+  EXPECT_THAT(stop_lines(scene::fixture::weighed(survey)),
+              ElementsAre("Take out what holds the wet at front floor, left (65).", always));
+}
+
+TEST(Answers, WhenToLookAgain) {
+  weighing::Result result = sound_car();
+  const struct {
+    std::optional<survey::Use> use;
+    const char* answer;
+  } cases[] = {
+      {survey::Use::stored, "By 2029-04 (48 months, as is usual for a car stored dry)."},
+      {survey::Use::dry_season,
+       "By 2027-04 (24 months, as is usual for a car driven in the dry season)."},
+      {survey::Use::all_weather,
+       "By 2026-04 (12 months, as is usual for a car driven in all weathers)."},
+      {survey::Use::salted, "By 2025-10 (6 months, as is usual for a car driven on salted roads)."},
+      {{},
+       "By 2026-04 (12 months, as is usual for a car driven in all weathers (how it is kept isn't "
+       "told))."}};
+  for (const auto& each : cases) {
+    result.survey.kept.use = each.use;
+    EXPECT_EQ(look_again(result), each.answer);
+  }
+  result.verdict = Verdict::do_not_drive;
+  EXPECT_EQ(look_again(result), "After the repair: the verdict is not to drive until then.");
+}
+
+TEST(Answers, WhatItMayTakeAndWhatIsLeft) {
+  weighing::Result result = sound_car();
+  work::Plan plan = work::plan(result, rates::Rates{});
+  EXPECT_THAT(cost_lines(result, plan),
+              ElementsAre("Nothing was found that asks for work where looked."));
+  plan.tasks.emplace_back();
+  plan.hours = {{30, 80, 180}, 88, 10, 103};
+  plan.cost = {{2300, 6000, 13700}, 6400, 900, 7600};
+  work::Doubt doubt;
+  doubt.zone = 23;
+  doubt.name = "rear bulkhead";
+  plan.doubts = {doubt};
+  plan.doubts_cost = {560, 1000, 1500};
+  result.survey.price.asked = survey::Money{9500, "EUR"};
+  result.survey.price.sound = survey::Money{14000, "EUR"};
+  const auto lines = cost_lines(result, plan);
+  EXPECT_THAT(
+      lines, ElementsAre(
+                 "About 88 h, 6\u00A0400 EUR; not over 7\u00A0600 EUR in 80 of 100 such cases. All "
+                 "low 2\u00A0300, all high 13\u00A0700 EUR.",
+                 "What could double it: a part that nobody could judge, "
+                 "560–1\u00A0000–1\u00A0500 EUR on top if rotten; the dearest: 23 rear bulkhead.",
+                 "Hours and prices are assumptions, no quote and no promise.",
+                 "Worth 14\u00A0000 EUR when sound, 9\u00A0500 asked: less the work that leaves "
+                 "\u22123\u00A0100 to 2\u00A0200 EUR, likely \u22121\u00A0900. Taxes and what else "
+                 "is wrong with it aren't in that."));
+  result.survey.price.sound->currency = "SEK";
+  EXPECT_EQ(cost_lines(result, plan).back(),
+            "The prices aren't both in EUR, the currency of the rates: no arithmetic.");
+}
+
+// Weeks and years: 49 CFR 574.5, 64 FR 36807 (four figures from 2000, three before, decade open).
+TEST(TyreAge, ByItsCodeOnTheDayOfTheSurvey) {
+  const struct {
+    const char* code;
+    const char* words;
+  } cases[] = {
+      {"3500", "made in week 35 of 2000: 24 years old; over 10: replace them whatever the tread"},
+      {"0301", "made in week 3 of 2001: 24 years old; over 10: replace them whatever the tread"},
+      {"1218", "made in week 12 of 2018: 7 years old; over 6: suspect, have them looked at"},
+      {"1222", "made in week 12 of 2022: 3 years old"},
+      {"317",
+       "made in week 31 of a year ending in 7, before 2000: decade unknown, 25 years old at the "
+       "least; replace them"},
+      {"3025", "made in week 30 of 2025, after the survey: read the code again"},
+      {"", ""}};
+  for (const auto& each : cases) {
+    survey::Also item;
+    item.what = "tyres";
+    item.code = each.code;
+    EXPECT_EQ(tyre_age(item, {2025, 4, 12}), each.words) << each.code;
+  }
+}
+
+}  // namespace
+}  // namespace tinworm::documents
