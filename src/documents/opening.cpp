@@ -66,7 +66,7 @@ void write_worst(Writer& writer, scene::Page& page, const Result& result) {
   for (std::size_t i = 0; i < places.size(); ++i) {
     const double top = writer.y;
     writer.block(fmt::format("{}  {}", i + 1, places[i].title), heading_style);
-    writer.block(places[i].detail, small_style, 4);
+    writer.block(places[i].detail, text_style);
     page.links.push_back(
         {{writer.area.x_mm, top, writer.area.width_mm, writer.y - top}, places[i].link});
     writer.y += 0.6;

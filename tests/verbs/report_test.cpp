@@ -1,0 +1,186 @@
+// `tinworm report` and `work -o x.pdf` as a user runs them, read back with poppler and qpdf.
+#include <filesystem>
+
+#include <fmt/format.h>
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include "photos/made_jpeg.hpp"
+#include "verbs/program.hpp"
+
+namespace tinworm::verbs {
+namespace {
+
+using testing::HasSubstr;
+using testing::Not;
+
+const std::string survey_text =
+    "survey: 1\n"
+    "body: small-body 2\n"
+    "car: {name: Wherry 1200, built: 1967, owner: Zzyxowner, registration: Zzyxreg}\n"
+    "visit: {date: 2025-04-12, by: S. Urveyor, place: Zzyxplace}\n"
+    "kept: {use: salted}\n"
+    "photos: {folder: photos, name: \"IMG_{}.jpg\"}\n"
+    "seen:\n"
+    "  bare: 11 51\n"
+    "  hidden: {52: behind the Zzyxtrim}\n"
+    "zones:\n"
+    "  51:\n"
+    "    reference: 1.10 1.11\n"
+    "    found:\n"
+    "      - rear end: pitting, firm, 120x60, metal .88 .86 .90, photo 1 2\n"
+    "also:\n"
+    "  - {what: tyres, code: \"3500\", say: cracked, when: before-use}\n"
+    "price: {asked: 9500 EUR, sound: 14000 EUR}\n";
+
+class ReportVerb : public testing::Test {
+ protected:
+  void SetUp() override {
+    std::filesystem::create_directories(workshop.path("photos"));
+    workshop.put("car.yaml", survey_text);
+    photos::fixture::Recipe from_a_camera;
+    from_a_camera.segments = {photos::fixture::exif(6), {0xFE, "Zzyxcomment"}};
+    const std::string jpeg =
+        photos::fixture::made_jpeg(photos::fixture::quarters(640, 480), from_a_camera);
+    workshop.put("photos/IMG_1.jpg", jpeg);
+    workshop.put("photos/IMG_2.jpg", jpeg);
+  }
+
+  Ended run(const std::string& arguments) const {
+    return workshop.run(arguments + " --panels panels");
+  }
+  // What a shell command prints.
+  std::string shell(const std::string& command) const {
+    const Ended ended = workshop.run("--version", "(" + command + ") > read.txt");
+    EXPECT_EQ(ended.messages, "") << command;
+    return workshop.text("read.txt");
+  }
+
+  Workshop workshop;
+};
+
+TEST_F(ReportVerb, WritesThePaperAndSaysHowManyPages) {
+  const Ended ended = run("report car.yaml -o car.pdf");
+  EXPECT_EQ(ended.status, 0);
+  EXPECT_THAT(ended.messages, testing::MatchesRegex("wrote car.pdf, [0-9]+ pages\n"));
+  EXPECT_EQ(run("check car.yaml --matches car.pdf").results,
+            "car.pdf was made from car.yaml as it stands\n");
+}
+
+TEST_F(ReportVerb, TheFirstPageReadsInOrder) {
+  ASSERT_EQ(run("report car.yaml -o car.pdf").status, 0);
+  const std::string page = shell("pdftotext -f 1 -l 1 car.pdf -");
+  std::size_t at = 0;
+  for (const char* words :
+       {"Wherry 1200, built 1967", "Can it be driven?", "Not yet: first see to what is named here",
+        "Before it is driven: tyres (3500): cracked.", "The worst three places",
+        "Outer sill, left (51), rear end: thin", "What nobody saw and could change it",
+        "Look again", "What to do first", "What to stop now", "What it may take"}) {
+    const std::size_t found = page.find(words, at);
+    ASSERT_NE(found, std::string::npos) << words << "\n" << page;
+    at = found;
+  }
+}
+
+TEST_F(ReportVerb, HasOutlineLinksLabelsAndEmbeddedFonts) {
+  ASSERT_EQ(run("report car.yaml -o car.pdf").status, 0);
+  const std::string pdf = shell("qpdf --qdf --object-streams=disable car.pdf -");
+  const auto count = [&](std::string_view what) {
+    std::size_t found = 0;
+    for (std::size_t at = pdf.find(what); at != std::string::npos; at = pdf.find(what, at + 1))
+      ++found;
+    return found;
+  };
+  for (const char* part :
+       {"At a glance", "What was found, by urgency", "Repairs found", "The shell as a whole",
+        "What else was seen", "Plan of work", "Every part", "How it was judged", "Signed"})
+    EXPECT_EQ(count(fmt::format("/Title ({})", part)), 1U) << part;
+  EXPECT_GE(count("/Subtype /Link"), 6U);
+  EXPECT_EQ(count("/PageLabels"), 1U);
+  const std::string fonts = shell("pdffonts car.pdf | tail -n +3");
+  EXPECT_THAT(fonts, HasSubstr("DejaVu"));
+  for (const char* line : {" no  yes", " no no", " no  no"})
+    EXPECT_THAT(fonts, Not(HasSubstr(line)));
+}
+
+TEST_F(ReportVerb, PhotosBringNothingButThePicture) {
+  ASSERT_EQ(run("report car.yaml -o car.pdf").status, 0);
+  const std::string pictures = shell("pdfimages -list car.pdf | tail -n +3");
+  EXPECT_THAT(pictures, HasSubstr("jpeg"));
+  // Turned upright: orientation 6 makes 640 x 480 stand.
+  EXPECT_THAT(pictures, HasSubstr("480   640"));
+  const std::string bytes = shell("pdfimages -j car.pdf img && cat img-*.jpg");
+  EXPECT_THAT(bytes, HasSubstr("JFIF"));
+  for (const char* secret : {"Exif", "Zzyx", "http:"}) EXPECT_THAT(bytes, Not(HasSubstr(secret)));
+  const std::string pdf = workshop.text("car.pdf");
+  EXPECT_THAT(pdf, Not(HasSubstr("Exif")));
+  EXPECT_THAT(pdf, Not(HasSubstr("Zzyxcomment")));
+}
+
+TEST_F(ReportVerb, APhotoThatIsMissingStopsItUnlessGapsAreWanted) {
+  std::filesystem::remove(workshop.path("photos/IMG_1.jpg"));
+  workshop.put("photos/IMG_2.jpg", "no jpeg at all");
+  const Ended refused = run("report car.yaml -o car.pdf");
+  EXPECT_EQ(refused.status, 1);
+  EXPECT_THAT(refused.messages, HasSubstr("car.yaml:14:"));
+  EXPECT_THAT(refused.messages, HasSubstr("--missing-photos"));
+  EXPECT_FALSE(workshop.has("car.pdf"));
+  const Ended gaps = run("report car.yaml -o car.pdf --missing-photos");
+  EXPECT_EQ(gaps.status, 0);
+  EXPECT_THAT(shell("pdftotext car.pdf - | grep -c 'Photo missing'"), HasSubstr("2"));
+}
+
+TEST_F(ReportVerb, TheSameSurveyGivesTheSameBytes) {
+  ASSERT_EQ(run("report car.yaml -o a.pdf").status, 0);
+  ASSERT_EQ(run("report car.yaml -o b.pdf --jobs 1").status, 0);
+  EXPECT_EQ(workshop.text("a.pdf"), workshop.text("b.pdf"));
+}
+
+TEST_F(ReportVerb, LetterAndInches) {
+  ASSERT_EQ(run("report car.yaml -o car.pdf --paper letter --units inch").status, 0);
+  EXPECT_THAT(shell("pdfinfo car.pdf"), HasSubstr("612 x 792"));
+  EXPECT_THAT(shell("pdftotext car.pdf -"), HasSubstr("thou"));
+}
+
+TEST_F(ReportVerb, ThePlanOfWorkAloneHasNothingPrivate) {
+  ASSERT_EQ(run("work car.yaml -o work.pdf").status, 0);
+  const std::string text =
+      shell("pdftotext work.pdf - && qpdf --qdf --object-streams=disable work.pdf -");
+  EXPECT_THAT(text, HasSubstr("Tasks in order"));
+  for (const char* secret : {"Zzyxowner", "Zzyxreg", "Zzyxplace", "9 500", "9500", "14 000"})
+    EXPECT_THAT(text, Not(HasSubstr(secret))) << secret;
+  EXPECT_EQ(run("check car.yaml --matches work.pdf").results,
+            "work.pdf was made from car.yaml as it stands\n");
+}
+
+TEST_F(ReportVerb, SaysWhatItRefuses) {
+  const struct {
+    std::string arguments, messages;
+    int status = 2;
+  } cases[] = {
+      {"report", "tinworm report: no survey given\ntinworm report SURVEY.yaml -o report.pdf\n"},
+      {"report car.yaml",
+       "tinworm report: where to write is missing\ntinworm report car.yaml -o report.pdf\n"},
+      {"report car.yaml good.yaml -o a.pdf",
+       "tinworm report: takes one survey\ntinworm report SURVEY.yaml -o report.pdf\n"},
+      {"report car.yaml -o a.png", "tinworm report: report doesn't make png\nIt makes pdf.\n"},
+      {"report car.yaml -o a.pdf --paper a5",
+       "tinworm report: --paper takes a4, a3 or letter, not \"a5\"\nDid you mean a4?\n"},
+      {"report car.yaml -o a.pdf --private", "tinworm report: there is no option --private\n"},
+      {"report bad.yaml -o a.pdf", bad_survey_problems, 1},
+      {"report car.yaml -o none/a.pdf",
+       "tinworm: none/a.pdf: its folder does not exist (make the folder first)\n", 3},
+      {"work car.yaml good.yaml -o a.pdf",
+       "tinworm work: a PDF holds the plan of one survey\ntinworm work SURVEY.yaml -o work.pdf\n"},
+      {"work car.yaml -o a.csv --paper a4",
+       "tinworm work: --paper is for a PDF\nName one with -o: work.pdf.\n"}};
+  for (const auto& each : cases) {
+    const Ended ended = run(each.arguments);
+    EXPECT_EQ(ended.status, each.status) << each.arguments;
+    EXPECT_EQ(ended.messages, each.messages) << each.arguments;
+    EXPECT_FALSE(workshop.has("a.pdf")) << each.arguments;
+  }
+}
+
+}  // namespace
+}  // namespace tinworm::verbs
