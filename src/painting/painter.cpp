@@ -7,20 +7,13 @@
 #include <fmt/format.h>
 
 #include "painting/lettering.hpp"
+#include "painting/photo.hpp"
 
 namespace tinworm::painting {
 namespace {
 
 // Cairo's fixed-point coordinates wrap silently far off the page, and it takes NaN without a word.
 constexpr double most_points = 20'000;
-
-double coordinate(double mm) {
-  const double value = points(mm);
-  if (!std::isfinite(value) || std::abs(value) > most_points) {
-    throw std::invalid_argument("a shape lies too far off the page to be drawn");
-  }
-  return value;
-}
 
 void set_colour(cairo_t* cairo, scene::Colour colour) {
   cairo_set_source_rgb(cairo, colour.red, colour.green, colour.blue);
@@ -100,6 +93,14 @@ double points(double mm) {
   return mm / scene::mm_per_pt;
 }
 
+double coordinate(double mm) {
+  const double value = points(mm);
+  if (!std::isfinite(value) || std::abs(value) > most_points) {
+    throw std::invalid_argument("a shape lies too far off the page to be drawn");
+  }
+  return value;
+}
+
 void check(cairo_t* cairo, const char* doing) {
   const cairo_status_t status = cairo_status(cairo);
   if (status == CAIRO_STATUS_SUCCESS) return;
@@ -125,6 +126,7 @@ void paint(cairo_t* cairo, const scene::Page& page, Warnings* warnings) {
       if (const auto* shape = std::get_if<scene::Shape>(&item)) draw(cairo, *shape);
       if (const auto* clipped = std::get_if<scene::Clipped>(&item)) draw(cairo, *clipped);
       if (const auto* text = std::get_if<scene::Text>(&item)) draw(cairo, *text, warnings);
+      if (const auto* photo = std::get_if<scene::Photo>(&item)) draw(cairo, *photo);
     }
   }
 }

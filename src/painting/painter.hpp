@@ -18,4 +18,7 @@ cairo_status_t append_to_string(void* string, const unsigned char* data, unsigne
 
 double points(double mm);
 
+// In points, of a place or a length; throws std::invalid_argument for what Cairo can't hold.
+double coordinate(double mm);
+
 }  // namespace tinworm::painting

@@ -35,6 +35,25 @@ void mend_dates(std::string& pdf) {
   }
 }
 
+// Cairo 1.16 lists a photo once for each time that a page shows it, where PDF wants each name once:
+//   /XObject << /x6 6 0 R /x7 7 0 R /x6 6 0 R >>
+// Blanks in place of what comes again move no byte of the cross-reference table.
+void mend_photo_lists(std::string& pdf) {
+  constexpr std::string_view opening = "\n   /XObject << ", closing = " >>\n", entry_end = " R ";
+  for (std::size_t at = pdf.find(opening); at != pdf.npos; at = pdf.find(opening, at)) {
+    at += opening.size();
+    const std::size_t end = pdf.find(closing, at);
+    if (end == pdf.npos) return;
+    std::set<std::string> listed;
+    while (at < end) {
+      const std::size_t next = std::min(pdf.find(entry_end, at), end - 2) + entry_end.size();
+      if (!listed.insert(pdf.substr(at, next - at)).second)
+        pdf.replace(at, next - at, next - at, ' ');
+      at = next;
+    }
+  }
+}
+
 void check_links(const std::vector<scene::Page>& pages) {
   std::set<std::string> places;
   for (const scene::Page& page : pages) {
@@ -109,6 +128,7 @@ std::string to_pdf(const std::vector<scene::Page>& pages, const Metadata& metada
   cairo_surface_finish(surface.get());
   check(surface.get(), "finishing the PDF");
   mend_dates(pdf);
+  mend_photo_lists(pdf);
   return pdf;
 }
 

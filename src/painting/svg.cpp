@@ -1,3 +1,4 @@
+#include <algorithm>
 #include <map>
 #include <stdexcept>
 
@@ -10,25 +11,34 @@
 namespace tinworm::painting {
 namespace {
 
-// Cairo numbers its surfaces from a counter of the whole process. Numbered anew from 1 in order of
-// appearance, so that one process writes the same file twice.
+// Where the number begins of a name that Cairo made up: `surface5`, `image7`; else 0.
+std::size_t number_in(std::string_view name) {
+  for (const std::string_view stem : {"surface", "image"}) {
+    if (!name.starts_with(stem)) continue;
+    const std::string_view rest = name.substr(stem.size());
+    return !rest.empty() && rest[0] >= '0' && rest[0] <= '9' ? stem.size() : 0;
+  }
+  return 0;
+}
+
+// Cairo numbers surfaces and images from one counter of the whole process. Numbered anew from 1 in
+// order of appearance, so that one process writes the same file twice. A name follows a quotation
+// mark or a #, which a photo's bytes can't hold, whatever else they spell.
 std::string renumbered(std::string_view svg) {
-  constexpr std::string_view stem = "surface";
   std::map<std::string, int, std::less<>> numbers;
   std::string text;
   text.reserve(svg.size());
   std::size_t from = 0;
-  for (std::size_t at = svg.find(stem); at != std::string_view::npos; at = svg.find(stem, from)) {
-    const std::size_t digits = at + stem.size();
-    std::size_t end = digits;
-    while (end < svg.size() && svg[end] >= '0' && svg[end] <= '9') ++end;
+  for (std::size_t at = svg.find_first_of("\"#"); at != svg.npos;
+       at = svg.find_first_of("\"#", from)) {
+    const std::size_t digits = at + 1 + number_in(svg.substr(at + 1));
     text.append(svg.substr(from, digits - from));
-    if (end > digits) {
-      const std::string old(svg.substr(digits, end - digits));
-      const int next = static_cast<int>(numbers.size()) + 1;
-      text.append(std::to_string(numbers.try_emplace(old, next).first->second));
-    }
-    from = end;
+    from = digits;
+    if (digits == at + 1) continue;
+    from = std::min(svg.find_first_not_of("0123456789", digits), svg.size());
+    const std::string old(svg.substr(digits, from - digits));
+    const int next = static_cast<int>(numbers.size()) + 1;
+    text.append(std::to_string(numbers.try_emplace(old, next).first->second));
   }
   text.append(svg.substr(from));
   return text;
