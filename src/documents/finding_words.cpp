@@ -58,11 +58,15 @@ std::string signs(const survey::Spot& spot) {
 }
 
 std::string rust_words(const survey::Spot& spot, quantity::Units units) {
-  std::string text = spot.rust ? std::string(survey::word(*spot.rust)) : "no kind noted";
-  if (spot.hole) text += ", hole " + size_text(*spot.hole, units);
-  if (spot.size && spot.size != spot.hole) text += ", " + size_text(*spot.size, units);
-  if (spot.crack_mm) text += ", crack " + distance_text(*spot.crack_mm, units);
-  return text;
+  std::vector<std::string> words;
+  if (spot.rust) words.emplace_back(survey::word(*spot.rust));
+  if (spot.hole)
+    words.push_back((spot.rust == survey::Rust::hole ? "" : "hole ") +
+                    size_text(*spot.hole, units));
+  if (spot.crack_mm) words.push_back("crack " + distance_text(*spot.crack_mm, units));
+  if (words.empty()) words.emplace_back("no kind noted");
+  if (spot.size && spot.size != spot.hole) words.push_back(size_text(*spot.size, units));
+  return fmt::format("{}", fmt::join(words, ", "));
 }
 
 std::string read_words(const survey::Spot& spot, const weighing::MetalLeft& metal,
@@ -136,7 +140,8 @@ std::string place_noted(const weighing::Result& result, const weighing::Spot& sp
     note = entry->note;
   } else if (const weighing::Zone* zone = zone_of(result, spot)) {
     const weighing::Repair& repair = zone->repairs.at(spot.index);
-    text = scene::capitalised(repair.text) + (repair.why.empty() ? "." : ": " + repair.why + ".");
+    const bool said = repair.text.ends_with(repair.why);  // "now rusting"; nothing to add
+    text = scene::capitalised(repair.text) + (said ? "." : ": " + repair.why + ".");
     note = entry_of(result, spot.zone, spot.own)->repairs.at(spot.index).note;
   }
   if (!note.empty())
