@@ -53,16 +53,23 @@ void write_boxes(Flow& flow, const weighing::Result& result) {
       note_style);
 }
 
+// To half a millimetre: gaps are read with feeler gauges.
+std::string gap_text(double mm, quantity::Units units) {
+  constexpr double mm_per_inch = 25.4;
+  return units == quantity::Units::mm ? fmt::format("{:.1f} mm", mm)
+                                      : fmt::format("{:.2f} in", mm / mm_per_inch);
+}
+
 void write_gaps(Flow& flow, const weighing::Result& result, quantity::Units units) {
   if (result.survey.gaps.empty()) return;
   std::vector<Row> rows;
   const auto gap = [&](const std::optional<double>& mm) {
-    return mm ? output::distance_text(*mm, units) : "not taken";
+    return mm ? gap_text(*mm, units) : "not taken";
   };
   for (const survey::Gap& each : result.survey.gaps) {
     std::string moves = "not known";
     if (each.wheels_mm && each.lift_mm)
-      moves = output::distance_text(std::abs(*each.lift_mm - *each.wheels_mm), units);
+      moves = gap_text(std::abs(*each.lift_mm - *each.wheels_mm), units);
     rows.push_back({{each.where, gap(each.wheels_mm), gap(each.lift_mm), moves}, "", "", false});
   }
   flow.heading("Panel gaps");

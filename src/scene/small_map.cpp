@@ -65,7 +65,7 @@ double draw_small_map(Page& page, const weighing::Result& result, const Area& ro
   name_views(page, *sheet, measure);
   // The lines' weights and the ring explain themselves or are told on the sheets.
   drafting.used.roles.clear();
-  drafting.used.ranks = false;
+  drafting.used.ranks = drafting.used.unranked = false;
   const Area key{room.x_mm, sheet->drawing.bottom() + above_key_mm, room.width_mm, key_mm};
   const double used = set_key_row(page.layer("words"), legend_of(drafting.used, result.constants),
                                   key_style, key, measure);
