@@ -25,15 +25,8 @@ const char* unit(Units units) {
   return units == Units::mm ? "mm" : "thou";
 }
 
-std::string years_text(double years) {
-  return years < 10 ? fmt::format("{:.2g}", years) : fmt::format("{:.0f}", years);
-}
-
-std::string life_text(const metal::LifeRange& life) {
-  if (life.low_years >= farthest_years) return fmt::format("over {:.0f} years", farthest_years);
-  if (!life.high_years || *life.high_years > farthest_years)
-    return fmt::format("{} years or more", years_text(life.low_years));
-  return fmt::format("{} to {} years", years_text(life.low_years), years_text(*life.high_years));
+std::string years_text(double whole) {
+  return whole == 1 ? "1 year" : fmt::format("{:.0f} years", whole);
 }
 
 std::string since(const Place& place, const Comparison& comparison) {
@@ -61,6 +54,17 @@ const char* const planning_caution =
     "Rates and times are ranges for planning, no date of failure: rust runs faster where it is "
     "wet, "
     "salted or hidden.";
+
+std::string life_text(const metal::LifeRange& life) {
+  if (life.low_years >= farthest_years) return fmt::format("over {:.0f} years", farthest_years);
+  const double low = std::floor(life.low_years);
+  const std::string least = low < 1 ? "under a year" : years_text(low);
+  if (!life.high_years || *life.high_years > farthest_years)
+    return least + (low < 1 ? ", or more" : " or more");
+  const double high = std::ceil(*life.high_years);
+  if (high <= 1 || low == high) return least;
+  return fmt::format("{} to {}", low < 1 ? least : fmt::format("{:.0f}", low), years_text(high));
+}
 
 std::string change_words(Change change) {
   std::string text(word(change));

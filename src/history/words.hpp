@@ -15,9 +15,12 @@ std::string change_text(const Place& place, const Comparison& comparison, quanti
 // "0.015 mm a year (0.006 to 0.024), by a line through 3 readings"; empty where there is none.
 std::string rate_text(const Place& place, quantity::Units units);
 
-// "to the limit of 0.94 mm: 2.5 to 9 years; to a hole: 40 years or more"; empty where there is
-// none.
+// "to the limit of 0.94 mm: 2 to 9 years; to a hole: 40 years or more"; empty where there is none.
 std::string outlook_text(const Place& place, quantity::Units units);
+
+// Whole years, the lower end rounded down and the upper one up: "2 to 9 years", "under a year to 9
+// years", "40 years or more".
+std::string life_text(const metal::LifeRange& life);
 
 // "worse", "no longer visible".
 std::string change_words(Change change);

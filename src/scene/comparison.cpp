@@ -11,6 +11,7 @@
 #include "scene/comparison_sheet.hpp"
 #include "scene/naming.hpp"
 #include "scene/not_seen.hpp"
+#include "scene/setting.hpp"
 #include "scene/strip.hpp"
 #include "scene/writer.hpp"
 #include "scene/year_maps.hpp"
@@ -197,7 +198,7 @@ std::string picture_description(const Comparison& comparison) {
       latest.survey.car.name, comparison.surveys.size(),
       comparison.surveys.front().survey.visit.date.text(), latest.survey.visit.date.text(),
       any ? fmt::format("{}, {}", place_words(comparison, *places.front()),
-                        change_words(*places.front(), Units::mm))
+                        plain_spaces(change_words(*places.front(), Units::mm)))
           : "nothing beyond the error",
       weighing::sentence(latest.verdict), latest.open_up_first ? "; open up first" : "", changed,
       changed.empty() ? "" : " ", zones.empty() ? "no whole zone" : "zones " + number_list(zones),
