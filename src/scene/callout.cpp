@@ -19,7 +19,7 @@ constexpr double badge_mm = 4.6, indent_mm = 5.6;
 // In mm of leader: what a title costs for each line over two. Where a list tells all of it too:
 // what each mm costs that runs over what is drawn, what a title costs that stands alone, and from
 // where on no callout is better than one that far off.
-constexpr double line_cost = 12, over_zones_cost = 0.6, alone_cost = 15, too_far = 85,
+constexpr double line_cost = 12, over_zones_cost = 0.6, alone_cost = 15, too_far = 75,
                  no_seat = 1e6;
 
 std::string near_words(const weighing::Spot& spot) {

@@ -8,6 +8,7 @@
 #include "scene/change_words.hpp"
 #include "scene/marked_body.hpp"
 #include "scene/naming.hpp"
+#include "scene/not_seen.hpp"
 #include "scene/paper_table.hpp"
 
 namespace tinworm::scene {
@@ -56,26 +57,29 @@ void add_questions(std::vector<Paragraph>& paragraphs, const Comparison& compari
 
 void add_notes(std::vector<Paragraph>& paragraphs, const Comparison& comparison) {
   paragraphs.push_back({"How it was compared", "", true});
-  for (const std::string& note : comparison.notes) paragraphs.push_back({note});
+  std::string text;
+  for (const std::string& note : comparison.notes) text += (text.empty() ? "" : " ") + note;
   const auto places = comparison.by_change();
   const bool last_two = std::ranges::any_of(places, [](const history::Place* place) {
     return place->rate && place->rate->from == history::RateFrom::last_two;
   });
   if (last_two)
-    paragraphs.push_back(
-        {"Where the last two surveys show a faster loss than a line through all, theirs counts."});
+    text +=
+        " Where the last two surveys show a faster loss than a line through all, theirs counts.";
+  paragraphs.push_back({text});
 }
 
 }  // namespace
 
 std::vector<Page> change_list(const Comparison& comparison, const ComparisonOptions& options,
-                              const std::vector<std::string>& linked, const Measure& measure) {
+                              const std::vector<std::string>& linked, bool with_limits,
+                              const Measure& measure) {
   PaperPages pages(options.paper, "Changes and questions", caution_words(comparison), measure);
   pages.heading("What got worse");
   const auto rows = worse(comparison, options.units, linked);
   if (rows.empty()) pages.paragraph("Nothing beyond the error of reading.");
   if (!rows.empty())
-    pages.table({{"Ring", 11},
+    pages.table({{"Ring", 13},
                  {"Zone", 47},
                  {"Place", 33},
                  {"Since", 15},
@@ -84,7 +88,10 @@ std::vector<Page> change_list(const Comparison& comparison, const ComparisonOpti
                  {"Rate from", 38},
                  {"To the limit, for planning", 47}},
                 rows);
-  std::vector<Paragraph> paragraphs = change_paragraphs(comparison, options.units, linked);
+  std::vector<Paragraph> paragraphs;
+  if (with_limits) paragraphs = limit_paragraphs(comparison.latest());
+  for (Paragraph& each : change_paragraphs(comparison, options.units, linked))
+    paragraphs.push_back(std::move(each));
   add_questions(paragraphs, comparison, linked);
   add_notes(paragraphs, comparison);
   pages.columns(paragraphs);

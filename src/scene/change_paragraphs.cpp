@@ -93,7 +93,7 @@ std::vector<Paragraph> by_reason(Change change, const Comparison& comparison) {
         places.add(change == Change::same ? "" : place.why, name_of(place));
     for (const auto& [why, names] : places.groups())
       grouped.add(
-          why, fmt::format("{} {}",
+          why, fmt::format("{}{}{}",
                            zone.number == 0 ? zone_words(zone) : fmt::format("{:02}", zone.number),
                            no_break, fmt::join(names, ", ")));
   }

@@ -103,7 +103,7 @@ std::string rate_source_words(const history::Place& place) {
     case RateFrom::line:
       return fmt::format("line through {} surveys", measured);
     case RateFrom::last_two:
-      return fmt::format("the last two of {} surveys", measured);
+      return fmt::format("last two of {} surveys", measured);
     case RateFrom::planning:
       break;
   }

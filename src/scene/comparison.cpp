@@ -124,6 +124,14 @@ void add_limits(Drawn& drawn, const Comparison& comparison, const ComparisonOpti
     drawn.add(std::move(page), 0);
 }
 
+// The index of the first page that says so.
+std::size_t page_of(std::string_view heading, const std::vector<Page>& pages) {
+  for (std::size_t i = 0; i < pages.size(); ++i)
+    for (const Text* text : texts(pages[i]))
+      if (text->text == heading) return i;
+  return 0;
+}
+
 Page years_page(const Comparison& comparison, const ComparisonOptions& options,
                 const Measure& measure) {
   Page page;
@@ -159,16 +167,16 @@ std::vector<Page> comparison_pages(const Comparison& comparison, const Compariso
   std::vector<SheetKind> kinds{SheetKind::structure, SheetKind::frame};
   if (changed_on(SheetKind::skin, comparison)) kinds.push_back(SheetKind::skin);
   const auto sheets = sheets_of(kinds, comparison, options.paper);
-  // The limits come last, after the lists; how many pages those take is known from drawing them.
-  Page years = years_page(comparison, options, measure);
-  const std::size_t lists = change_list(comparison, options, {}, measure).size();
-  Drawn drawn = draw_maps(sheets, comparison, options, measure,
-                          fmt::format("{}", sheets.size() + 1 + lists + 1));
+  // Maps name the page where the limits stand in full, should they have no room for them.
+  const std::size_t before = sheets.size() + 1;
+  const std::size_t limits =
+      page_of("Not seen, so not known", change_list(comparison, options, {}, true, measure));
+  Drawn drawn =
+      draw_maps(sheets, comparison, options, measure, fmt::format("{}", before + limits + 1));
   const auto linked = keep_first_places(drawn.pages);
-  drawn.add(std::move(years), 0);
-  for (Page& page : change_list(comparison, options, linked, measure))
+  drawn.add(years_page(comparison, options, measure), 0);
+  for (Page& page : change_list(comparison, options, linked, drawn.overflow, measure))
     drawn.add(std::move(page), 0);
-  add_limits(drawn, comparison, options, measure);
   number_pages(drawn, comparison, options, measure);
   return std::move(drawn.pages);
 }

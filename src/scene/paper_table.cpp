@@ -24,7 +24,7 @@ double width_of(const TableColumn& column, const std::vector<TableColumn>& colum
 PaperPages::PaperPages(Paper size, std::string title, std::string caution, const Measure& measure)
     : paper_(size), title_(std::move(title)), caution_(std::move(caution)), measure_(measure) {
   const Area frame = frame_of(size);
-  inner_ = {frame.x_mm + 6, frame.y_mm + 5, frame.width_mm - 12, frame.height_mm - 24};
+  inner_ = {frame.x_mm + 6, frame.y_mm + 5, frame.width_mm - 12, frame.height_mm - 20.5};
 }
 
 void PaperPages::start() {

@@ -180,7 +180,7 @@ void draw_points(const Chart& chart) {
 std::string subtitle(const history::Place& place, quantity::Units units) {
   std::string text = rate_words(place, units);
   if (place.outlook && place.outlook->past_limit)
-    text += (text.empty() ? "" : "; ") + std::string("past the limit");
+    text += fmt::format("{}past{}the{}limit", text.empty() ? "" : "; ", no_break, no_break);
   return text;
 }
 
