@@ -45,7 +45,7 @@ std::vector<ColumnPlace> placed(const std::vector<ColumnLine>& lines, std::size_
 
 std::vector<ColumnLine> column_lines(const std::vector<Paragraph>& paragraphs, double width_mm,
                                      const Measure& measure) {
-  constexpr std::size_t short_lines = 4;
+  constexpr std::size_t short_lines = 3;
   std::vector<ColumnLine> lines;
   for (const Paragraph& each : paragraphs) {
     const Style& style = each.heading ? head_style : text_style;
