@@ -81,12 +81,13 @@ painting::Metadata metadata_of(const history::Comparison& comparison) {
   metadata.title = fmt::format("{}, {} to {}", output::car_text(last.survey.car),
                                first.survey.visit.date.text(), last.survey.visit.date.text());
   metadata.subject = "Corrosion surveys compared";
-  metadata.keywords = fmt::format("{} {}, survey SHA-256", last.body->name, last.body->version);
-  for (const weighing::Result& each : comparison.surveys) metadata.keywords += " " + each.sha256;
+  for (const weighing::Result& each : comparison.surveys)
+    metadata.fingerprint += (metadata.fingerprint.empty() ? "" : " ") + each.sha256;
+  metadata.keywords = fmt::format("{} {}, survey SHA-256 {}", last.body->name, last.body->version,
+                                  metadata.fingerprint);
   metadata.creator = "tinworm " TINWORM_VERSION;
   metadata.date = fmt::format("{:%Y-%m-%dT%H:%M:%SZ}", source_date("compare").value_or(day));
   metadata.description = scene::picture_description(comparison);
-  metadata.fingerprint = last.sha256;
   return metadata;
 }
 

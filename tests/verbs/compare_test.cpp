@@ -163,7 +163,7 @@ TEST(Compare, TextIsAsItIs) {
       "Wherry; 2 surveys, 2017-04-08 to 2025-04-12; body plan two-door-saloon 1\n");
   has("  - 51 outer sill, left, rear end: worse, 0.08 mm lost since 2017-04-08 (0.00 to 0.16), 8 % "
       "of the\n    sheet; 0.010 mm a year (0.000 to 0.020); to the limit of 0.85 mm: "
-      "2.6 years or more; to a hole:\n    46 years or more\n");
+      "2 years or more; to a hole: 46\n    years or more\n");
   has("Next survey\n  - 2025-10: 6 months, as is usual for a car driven on salted roads\n");
   has("Rates and times are ranges for planning, no date of failure");
   has("Local law and licensed\ninspection decide. What wasn't seen is not known.\n");
