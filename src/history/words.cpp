@@ -66,6 +66,18 @@ std::string life_text(const metal::LifeRange& life) {
   return fmt::format("{} to {}", low < 1 ? least : fmt::format("{:.0f}", low), years_text(high));
 }
 
+std::string least_shown_text(const Comparison& comparison, Units units) {
+  std::vector<double> all_mm;
+  for (const Zone& zone : comparison.zones)
+    for (const Place& place : zone.places)
+      if (place.change == Change::same && place.smallest_visible_mm)
+        all_mm.push_back(*place.smallest_visible_mm);
+  if (all_mm.empty()) return "";
+  const auto [least, most] = std::ranges::minmax_element(all_mm);
+  const std::string low = figure(*least, units, 2), high = figure(*most, units, 2);
+  return fmt::format("{}{} {}", low == high ? "" : low + " to ", high, unit(units));
+}
+
 std::string change_words(Change change) {
   std::string text(word(change));
   std::ranges::replace(text, '-', ' ');
@@ -87,8 +99,7 @@ std::string change_text(const Place& place, const Comparison& comparison, Units 
       return same_text(place, comparison, units) +
              (place.zone_mean ? "; " + place.why : std::string());
     case Change::repaired:
-      return fmt::format("repaired since {}{}{}", since(place, comparison),
-                         place.why.empty() ? "" : ": ", place.why);
+      return fmt::format("repaired since {} ({})", since(place, comparison), place.why);
     case Change::no_longer_visible:
       return fmt::format("{}; last noted in {}", place.why, since(place, comparison));
     case Change::newly_seen:

@@ -190,7 +190,7 @@ void draw_badge(Layer& layer, const Drafting& drafting, At middle, int rank) {
                             drafting.measure));
 }
 
-void draw_box(Drafting& drafting, const Callout& callout, const Box& box, const Seat& seat) {
+void draw_leader(Drafting& drafting, const Callout& callout, const Seat& seat) {
   Layer& leaders = drafting.page.layer("leaders");
   leaders.items.push_back(Shape{{segment(seat.from, seat.to)}, {}, Stroke{paper, 2.0, {}}});
   leaders.items.push_back(Shape{{segment(seat.from, seat.to)}, {}, Stroke{ink, 0.75, {}}});
@@ -205,11 +205,18 @@ void draw_box(Drafting& drafting, const Callout& callout, const Box& box, const 
     leaders.items.push_back(Shape{ring, {}, Stroke{ink, 1.1, {}}});
     drafting.space.trace(ring);
   }
+  drafting.space.lead(seat.from, seat.to);
+}
+
+void draw_box(Drafting& drafting, const Callout& callout, const Box& box, const Seat& seat) {
   Layer& layer = drafting.page.layer("callouts");
   const bool from_ring =
       seat.from.x_mm < seat.area.x_mm + indent_mm && seat.to.x_mm < seat.from.x_mm;
   Area words = seat.area;
-  if (from_ring) words.x_mm += indent_mm, words.width_mm -= indent_mm;  // or it would be cut short
+  // A steep leader runs down beside the words, and would be cut short.
+  const bool steep =
+      std::abs(seat.to.y_mm - seat.from.y_mm) > std::abs(seat.to.x_mm - seat.from.x_mm);
+  if (from_ring && steep) words.x_mm += indent_mm, words.width_mm -= indent_mm;
   layer.items.push_back(Shape{{polyline(words.grown(0.4))}, paper, {}});
   if (!from_ring && (seat.from.y_mm == seat.area.y_mm || seat.from.y_mm == seat.area.bottom())) {
     layer.items.push_back(
@@ -230,7 +237,6 @@ void draw_box(Drafting& drafting, const Callout& callout, const Box& box, const 
   write(box.title, title_style);
   write(box.detail, detail_style);
   drafting.space.write(seat.area);
-  drafting.space.lead(seat.from, seat.to);
 }
 
 }  // namespace
@@ -257,6 +263,7 @@ std::vector<const weighing::Spot*> draw_callouts(Drafting& drafting) {
   for (std::size_t i = 0; i < callouts.size(); ++i) {
     const auto& [box, seat] = placing.seats[i];
     if (seat.cost >= no_seat) continue;  // no room for it: its ring and the list beside say it
+    draw_leader(drafting, callouts[i], seat);
     draw_box(drafting, callouts[i], box, seat);
     called.push_back(callouts[i].mark->spot);
   }

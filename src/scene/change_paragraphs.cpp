@@ -6,6 +6,7 @@
 #include <fmt/format.h>
 #include <fmt/ranges.h>
 
+#include "history/words.hpp"
 #include "scene/change_words.hpp"
 #include "scene/naming.hpp"
 
@@ -105,20 +106,6 @@ std::vector<Paragraph> by_reason(Change change, const Comparison& comparison) {
   return paragraphs;
 }
 
-// "A loss of less than 0.02 to 0.03 mm would not have shown."
-std::string least_shown(const Comparison& comparison, Units units) {
-  std::vector<double> mm;
-  for (const Zone& zone : comparison.zones)
-    for (const history::Place& place : zone.places)
-      if (place.change == Change::same && place.smallest_visible_mm)
-        mm.push_back(*place.smallest_visible_mm);
-  if (mm.empty()) return "";
-  const auto [least, most] = std::ranges::minmax_element(mm);
-  const std::string low = sheet_figure(*least, units), high = sheet_figure(*most, units);
-  return fmt::format("A loss of less than {}{} would not have shown.",
-                     low == high ? "" : low + " to ", sheet_words(*most, units));
-}
-
 void add(std::vector<Paragraph>& all, std::string heading, std::vector<Paragraph> paragraphs) {
   if (paragraphs.empty()) return;
   all.push_back({std::move(heading), "", true});
@@ -144,9 +131,8 @@ std::vector<Paragraph> change_paragraphs(const Comparison& comparison, Units uni
     add(all, heading, std::move(paragraphs));
   }
   std::vector<Paragraph> same = by_reason(Change::same, comparison);
-  if (!same.empty())
-    if (const std::string least = least_shown(comparison, units); !least.empty())
-      same.insert(same.begin(), {least});
+  if (const std::string least = history::least_shown_text(comparison, units); !least.empty())
+    same.insert(same.begin(), {fmt::format("A loss of less than {} would not have shown.", least)});
   add(all, "The same within the error of reading", std::move(same));
   add(all, "Not comparable", by_reason(Change::not_comparable, comparison));
   return all;

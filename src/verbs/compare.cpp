@@ -122,11 +122,11 @@ ExitStatus run(const CompareOptions& options, const Streams& streams) {
   if (!rules) return errors_in_files;
   const std::vector<std::string> files = named_files(options.files);
   keep_apart("compare", with_rules(files, options.common.rules), {options.to.path});
-  if (files.size() < 2)
-    throw CommandError("compare", "takes two surveys or more of one car, not one",
-                       "tinworm compare OLD.yaml NEW.yaml");
   auto results = weighed_all(files, options, *rules, streams);
   if (!results) return errors_in_files;
+  if (files.size() < 2)
+    throw CommandError("compare", "takes two surveys or more of one car, not one",
+                       "Name them, or a folder that holds them: tinworm compare OLD.yaml NEW.yaml");
   history::sort_by_date(*results);
   must_compare(*results);
   const history::Comparison comparison = history::compare(std::move(*results), rules->constants);
