@@ -79,13 +79,13 @@ std::vector<Page> change_list(const Comparison& comparison, const ComparisonOpti
   const auto rows = worse(comparison, options.units, linked);
   if (rows.empty()) pages.paragraph("Nothing beyond the error of reading.");
   if (!rows.empty())
-    pages.table({{"Ring", 13},
+    pages.table({{"Ring", 12},
                  {"Zone", 47},
-                 {"Place", 33},
-                 {"Since", 15},
-                 {"What was lost, or seen", 54},
-                 {options.units == Units::inch ? "Rate a year, thou" : "Rate a year, mm", 37},
-                 {"Rate from", 38},
+                 {"Place", 29},
+                 {"Since", 14},
+                 {"What was lost, or seen", 55},
+                 {options.units == Units::inch ? "Rate a year, thou" : "Rate a year, mm", 41},
+                 {"Rate from", 39},
                  {"To the limit, for planning", 47}},
                 rows);
   std::vector<Paragraph> paragraphs;
