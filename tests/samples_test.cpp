@@ -31,16 +31,25 @@ std::vector<fs::path> surveys() {
   return found;
 }
 
-// As output-samples/make calls it, from the folder itself: the outputs name the file as given.
-std::string weighed(const fs::path& survey, const std::string& kind) {
+// What the tool makes of `arguments`, as output-samples/make calls it, from the folder itself: the
+// outputs name the files as given.
+std::string made(const std::string& arguments, const std::string& kind) {
   const fs::path out = fs::temp_directory_path() / ("tinworm-sample." + kind);
-  const std::string command = "cd '" + folder.string() + "' && '" TINWORM_PROGRAM "' weigh '" +
-                              survey.filename().string() + "' --quiet -o '" + out.string() + "'";
+  const std::string command = "cd '" + folder.string() + "' && '" TINWORM_PROGRAM "' " + arguments +
+                              " --quiet -o '" + out.string() + "'";
   EXPECT_EQ(std::system(command.c_str()), 0) << command;
   const std::string text = read(out);
   fs::remove(out);
   return text;
 }
+
+std::string weighed(const fs::path& survey, const std::string& kind) {
+  return made("weigh '" + survey.filename().string() + "'", kind);
+}
+
+const std::string years =
+    "wherry-years/wherry-2017.yaml wherry-years/wherry-2021.yaml "
+    "wherry-2025.yaml";
 
 TEST(Samples, AreWhatTheToolMakes) {
   ASSERT_GE(surveys().size(), 2);
@@ -65,6 +74,35 @@ TEST(Samples, PicturesCarryTheFingerprintOfTheirSurvey) {
       EXPECT_NE(read(picture).find(print.substr(0, 12)), std::string::npos)
           << picture << ": run output-samples/make";
     }
+  }
+}
+
+TEST(Samples, TheComparisonIsWhatTheToolMakes) {
+  for (const std::string kind : {"txt", "json", "csv"})
+    EXPECT_EQ(read(folder / ("wherry-years/wherry-years." + kind)), made("compare " + years, kind))
+        << kind << ": run output-samples/make";
+}
+
+TEST(Samples, TheComparisonsPicturesCarryTheFingerprintsOfItsSurveys) {
+  std::istringstream surveys(years);
+  for (std::string survey; surveys >> survey;)
+    for (const std::string kind : {"pdf", "svg", "png", "json", "txt"}) {
+      const std::string command = "cd '" + folder.string() + "' && '" TINWORM_PROGRAM "' check " +
+                                  survey + " --matches wherry-years/wherry-years." + kind +
+                                  " > /dev/null";
+      EXPECT_EQ(std::system(command.c_str()), 0) << command << ": run output-samples/make";
+    }
+}
+
+// Three surveys of one car are told on four pages, as anybody would want to read them.
+TEST(Samples, TheComparisonHasFourPagesAtMost) {
+  for (const char* paper : {"a4", "a3", "letter"}) {
+    const fs::path out = fs::temp_directory_path() / "tinworm-sample-pages.pdf";
+    const std::string command = "cd '" + folder.string() + "' && '" TINWORM_PROGRAM "' compare " +
+                                years + " --quiet --paper " + paper + " -o '" + out.string() +
+                                "' && pdfinfo '" + out.string() + "' | grep -q '^Pages: *[2-4]$'";
+    EXPECT_EQ(std::system(command.c_str()), 0) << paper;
+    fs::remove(out);
   }
 }
 

@@ -8,6 +8,7 @@
 #include "history/outlook.hpp"
 #include "history/place.hpp"
 #include "history/questions.hpp"
+#include "history/zone_mean.hpp"
 #include "weighing/words.hpp"
 
 namespace tinworm::history {

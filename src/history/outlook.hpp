@@ -3,7 +3,7 @@
 #pragma once
 
 #include "history/comparison.hpp"
-#include "history/place.hpp"
+#include "history/zone_history.hpp"
 #include "rules/rules.hpp"
 
 namespace tinworm::history {

@@ -114,10 +114,10 @@ class Asker {
       Asked about;
       about.add(*zone.years[each.recorded].facts, "", "");
       ask("repair-found-later", about,
-          fmt::format("{}: was the {} of {} there in {}? The zone was seen then and the repair not "
-                      "named; it is first recorded in {}.",
-                      weighing::title(*zone.years[each.recorded].facts), word(each.repair->kind),
-                      each.repair->date->text(), missed, date(each.recorded)),
+          fmt::format("{}: was the repair of {} ({}) there in {}? The zone was seen then and the "
+                      "repair not named; it is first recorded in {}.",
+                      weighing::title(*zone.years[each.recorded].facts), each.repair->date->text(),
+                      word(each.repair->kind), missed, date(each.recorded)),
           "A repair that a survey passed over was well hidden, or its date is wrong.");
     }
   }

@@ -5,7 +5,7 @@
 #include <vector>
 
 #include "history/comparison.hpp"
-#include "history/place.hpp"
+#include "history/zone_history.hpp"
 #include "history/year.hpp"
 
 namespace tinworm::history {

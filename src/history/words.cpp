@@ -25,15 +25,8 @@ const char* unit(Units units) {
   return units == Units::mm ? "mm" : "thou";
 }
 
-std::string years_text(double years) {
-  return years < 10 ? fmt::format("{:.2g}", years) : fmt::format("{:.0f}", years);
-}
-
-std::string life_text(const metal::LifeRange& life) {
-  if (life.low_years >= farthest_years) return fmt::format("over {:.0f} years", farthest_years);
-  if (!life.high_years || *life.high_years > farthest_years)
-    return fmt::format("{} years or more", years_text(life.low_years));
-  return fmt::format("{} to {} years", years_text(life.low_years), years_text(*life.high_years));
+std::string years_text(double whole) {
+  return whole == 1 ? "1 year" : fmt::format("{:.0f} years", whole);
 }
 
 std::string since(const Place& place, const Comparison& comparison) {
@@ -62,6 +55,29 @@ const char* const planning_caution =
     "wet, "
     "salted or hidden.";
 
+std::string life_text(const metal::LifeRange& life) {
+  if (life.low_years >= farthest_years) return fmt::format("over {:.0f} years", farthest_years);
+  const double low = std::floor(life.low_years);
+  const std::string least = low < 1 ? "under a year" : years_text(low);
+  if (!life.high_years || *life.high_years > farthest_years)
+    return least + (low < 1 ? ", or more" : " or more");
+  const double high = std::ceil(*life.high_years);
+  if (high <= 1 || low == high) return least;
+  return fmt::format("{} to {}", low < 1 ? least : fmt::format("{:.0f}", low), years_text(high));
+}
+
+std::string least_shown_text(const Comparison& comparison, Units units) {
+  std::vector<double> all_mm;
+  for (const Zone& zone : comparison.zones)
+    for (const Place& place : zone.places)
+      if (place.change == Change::same && place.smallest_visible_mm)
+        all_mm.push_back(*place.smallest_visible_mm);
+  if (all_mm.empty()) return "";
+  const auto [least, most] = std::ranges::minmax_element(all_mm);
+  const std::string low = figure(*least, units, 2), high = figure(*most, units, 2);
+  return fmt::format("{}{} {}", low == high ? "" : low + " to ", high, unit(units));
+}
+
 std::string change_words(Change change) {
   std::string text(word(change));
   std::ranges::replace(text, '-', ' ');
@@ -83,8 +99,7 @@ std::string change_text(const Place& place, const Comparison& comparison, Units 
       return same_text(place, comparison, units) +
              (place.zone_mean ? "; " + place.why : std::string());
     case Change::repaired:
-      return fmt::format("repaired since {}{}{}", since(place, comparison),
-                         place.why.empty() ? "" : ": ", place.why);
+      return fmt::format("repaired since {} ({})", since(place, comparison), place.why);
     case Change::no_longer_visible:
       return fmt::format("{}; last noted in {}", place.why, since(place, comparison));
     case Change::newly_seen:

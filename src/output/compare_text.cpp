@@ -32,6 +32,13 @@ std::string title(const Zone& zone) {
   return text;
 }
 
+// What makes all of it worthless stands first.
+std::string doubt(const Comparison& comparison) {
+  const bool asked = std::ranges::find(comparison.questions, "another-car",
+                                       &history::Question::kind) != comparison.questions.end();
+  return asked ? "These may be surveys of different cars: see the questions.\n" : "";
+}
+
 std::string opening(const Comparison& comparison, const TextStyle& style) {
   const auto count = [&](Change change) {
     std::size_t places = 0;
@@ -53,14 +60,20 @@ std::string opening(const Comparison& comparison, const TextStyle& style) {
                          comparison.surveys.size(), first.survey.visit.date.text(),
                          last.survey.visit.date.text(), last.body->name, last.body->version),
              style.width, "", "") +
-         rules_block(last, style);
+         doubt(comparison) + rules_block(last, style);
+}
+
+std::string verdict_word(weighing::Verdict verdict) {
+  std::string text(word(verdict));
+  std::ranges::replace(text, '-', ' ');
+  return text;
 }
 
 std::string surveys(const Comparison& comparison, const TextStyle& style) {
   std::vector<Row> rows;
   for (const weighing::Result& each : comparison.surveys) {
-    rows.push_back({each.survey.visit.date.text(), std::string(word(each.verdict)),
-                    each.could_be == each.verdict ? "" : std::string(word(each.could_be)),
+    rows.push_back({each.survey.visit.date.text(), verdict_word(each.verdict),
+                    each.could_be == each.verdict ? "" : verdict_word(each.could_be),
                     each.main.any ? percent_text(each.main.area_share) : "", each.file,
                     each.sha256.substr(0, 12)});
   }
@@ -75,24 +88,19 @@ std::string surveys(const Comparison& comparison, const TextStyle& style) {
                  style);
 }
 
-std::string changed(const Comparison& comparison, const TextStyle& style) {
+std::string worse(const Comparison& comparison, const TextStyle& style) {
   std::string lines;
   for (const Place* place : comparison.by_change()) {
-    if (place->change != Change::worse && place->change != Change::no_longer_visible &&
-        place->change != Change::repaired)
-      continue;
-    const std::string words = history::change_words(place->change);
-    std::string text = fmt::format("{}, {}: {}", title(comparison.zone_of(*place)),
-                                   history::place_title(*place), words);
-    const std::string change = history::change_text(*place, comparison, style.units);
-    text += change.starts_with(words) ? change.substr(words.size()) : ", " + change;
-    const std::string rate = history::rate_text(*place, style.units);
-    const std::string outlook = history::outlook_text(*place, style.units);
-    if (place->change == Change::worse && !rate.empty()) text += "; " + rate;
-    if (place->change == Change::worse && !outlook.empty()) text += "; " + outlook;
+    if (place->change != Change::worse) continue;
+    std::string text =
+        fmt::format("{}, {}: {}", title(comparison.zone_of(*place)), history::place_title(*place),
+                    history::change_text(*place, comparison, style.units));
+    for (const std::string& more :
+         {history::rate_text(*place, style.units), history::outlook_text(*place, style.units)})
+      if (!more.empty()) text += "; " + more;
     lines += bullet(text, style);
   }
-  return section("What changed, the largest change first", lines, style);
+  return section("What got worse, the largest change first", lines, style);
 }
 
 // Zones without a place of their own, by how they were seen; those never seen and those the same
@@ -121,45 +129,45 @@ std::string zones_by_sight(const Comparison& comparison, const TextStyle& style)
   return section("Zones where nothing was recorded", lines, style);
 }
 
-// Every place of one change in one line a reason: "51 outer sill, left: middle, front end".
+// Every place of one change in one line a reason: "the zone is not seen now; last noted in 2017-04:
+// 23 rear bulkhead (left lower corner); 27 tank mounting (strap pad)".
 std::string together(const Comparison& comparison, Change change, const TextStyle& style) {
-  std::vector<std::pair<std::string, std::vector<std::string>>> reasons;
+  struct Reason {
+    std::string why;
+    std::vector<std::pair<const Zone*, std::vector<std::string>>> zones;
+  };
+  std::vector<Reason> reasons;
   for (const Zone& zone : comparison.zones) {
     for (const Place& place : zone.places) {
       if (place.change != change) continue;
-      const std::string why = change == Change::same ? "" : place.why;
-      auto same = std::ranges::find(reasons, why, [](const auto& each) { return each.first; });
+      const std::string why =
+          change == Change::same ? "" : history::change_text(place, comparison, style.units);
+      auto same = std::ranges::find(reasons, why, &Reason::why);
       if (same == reasons.end()) same = reasons.insert(same, {why, {}});
-      const std::string entry = title(zone) + ": " + history::place_title(place);
-      same->second.push_back(entry);
+      if (same->zones.empty() || same->zones.back().first != &zone)
+        same->zones.push_back({&zone, {}});
+      same->zones.back().second.push_back(history::place_title(place));
     }
   }
   std::string lines;
-  for (const auto& [why, places] : reasons) {
-    const std::string list = fmt::format("{}", fmt::join(places, "; "));
-    lines += bullet(why.empty() ? list : fmt::format("{}: {}", why, list), style);
+  for (const Reason& reason : reasons) {
+    std::string list;
+    for (const auto& [zone, names] : reason.zones)
+      list +=
+          fmt::format("{}{} ({})", list.empty() ? "" : "; ", title(*zone), fmt::join(names, ", "));
+    lines += bullet(reason.why.empty() ? list : fmt::format("{}: {}", reason.why, list), style);
   }
   return lines;
 }
 
 std::string same(const Comparison& comparison, const TextStyle& style) {
-  double least_mm = 0, most_mm = 0;
-  for (const Zone& zone : comparison.zones) {
-    for (const Place& place : zone.places) {
-      if (place.change != Change::same || !place.smallest_visible_mm) continue;
-      const double mm = *place.smallest_visible_mm;
-      least_mm = least_mm == 0 ? mm : std::min(least_mm, mm);
-      most_mm = std::max(most_mm, mm);
-    }
-  }
-  const std::string lines = together(comparison, Change::same, style);
-  if (lines.empty()) return "";
-  const std::string least = sheet_text(least_mm, style.units),
-                    most = sheet_text(most_mm, style.units);
-  const std::string shows = least == most ? most : fmt::format("{} to {}", least, most);
-  return section(
-      fmt::format("The same within error (a loss of less than {} would not have shown)", shows),
-      lines, style);
+  const std::string least = history::least_shown_text(comparison, style.units);
+  return section(least.empty()
+                     ? "The same, by look"
+                     : fmt::format("The same within error (a loss of less than {} would not "
+                                   "have shown)",
+                                   least),
+                 together(comparison, Change::same, style), style);
 }
 
 std::string next_survey(const Comparison& comparison, const TextStyle& style) {
@@ -170,10 +178,15 @@ std::string next_survey(const Comparison& comparison, const TextStyle& style) {
       style);
 }
 
+std::string sentence(std::string text) {
+  if (text[0] >= 'a' && text[0] <= 'z') text[0] = static_cast<char>(text[0] - 'a' + 'A');
+  return text;
+}
+
 std::string questions(const Comparison& comparison, const TextStyle& style) {
   std::string lines;
   for (const history::Question& each : comparison.questions)
-    lines += bullet(each.question + " " + each.why, style);
+    lines += bullet(sentence(each.question) + " " + each.why, style);
   return section("Questions", lines, style);
 }
 
@@ -196,13 +209,17 @@ std::string notes(const Comparison& comparison, const TextStyle& style) {
 }  // namespace
 
 std::string compare_text(const Comparison& comparison, const TextStyle& style) {
-  const std::string incomparable = together(comparison, Change::not_comparable, style);
-  return opening(comparison, style) + surveys(comparison, style) + changed(comparison, style) +
-         section("Newly seen", together(comparison, Change::newly_seen, style), style) +
-         same(comparison, style) + section("Not comparable", incomparable, style) +
-         zones_by_sight(comparison, style) + not_seen(comparison, style) +
-         next_survey(comparison, style) + questions(comparison, style) + notes(comparison, style) +
-         "\n" + indented(history::planning_caution, style.width, "", "") +
+  const auto all_of = [&](const std::string& heading, Change change) {
+    return section(heading, together(comparison, change, style), style);
+  };
+  return opening(comparison, style) + surveys(comparison, style) + worse(comparison, style) +
+         all_of("Repaired", Change::repaired) +
+         all_of("No longer visible", Change::no_longer_visible) +
+         all_of("Newly seen", Change::newly_seen) + same(comparison, style) +
+         all_of("Not comparable", Change::not_comparable) + zones_by_sight(comparison, style) +
+         not_seen(comparison, style) + next_survey(comparison, style) +
+         questions(comparison, style) + notes(comparison, style) + "\n" +
+         indented(history::planning_caution, style.width, "", "") +
          indented(comparison.caution, style.width, "", "");
 }
 

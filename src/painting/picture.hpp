@@ -17,7 +17,8 @@ struct Metadata {
   std::string creator;      // "tinworm 1.0.0"
   std::string date;         // "2025-04-12T00:00:00Z", whole; from the survey or SOURCE_DATE_EPOCH
   std::string description;  // what one must know who sees only the picture: verdict and caution
-  std::string fingerprint;  // of the survey, whole SHA-256
+  // Of the survey, whole SHA-256; of several with a space between.
+  std::string fingerprint;
 };
 
 // What the reader should be told: "no installed font has …". In order, none twice.

@@ -16,6 +16,11 @@ namespace {
 const Style title_style{9, Font::bold, black, Says::callout, 1.18};
 const Style detail_style{7, Font::regular, soft_ink, Says::callout, 1.2};
 constexpr double badge_mm = 4.6, indent_mm = 5.6;
+// In mm of leader: what a title costs for each line over two. Where a list tells all of it too:
+// what each mm costs that runs over what is drawn, what a title costs that stands alone, and from
+// where on no callout is better than one that far off.
+constexpr double line_cost = 12, over_zones_cost = 0.6, alone_cost = 15, too_far = 75,
+                 no_seat = 1e6;
 
 std::string near_words(const weighing::Spot& spot) {
   switch (spot.near) {
@@ -102,9 +107,10 @@ At start_of(const Area& box, At to) {
 }
 
 void seek(const Drafting& drafting, const FreeSpace& space, const SpotMark& mark, const Box& box,
-          bool on_drawing, Seat& best) {
+          bool on_drawing, Seat& best, double surcharge = 0) {
   constexpr double pitch = 2;
   const Area where = drafting.sheet.drawing;
+  const double over_cost = drafting.dress.details_elsewhere ? over_zones_cost : 0;
   for (double y = where.y_mm + 1; y + box.height_mm <= where.bottom() - 1; y += pitch) {
     for (double x = where.x_mm + 1; x + box.width_mm <= where.right() - 1; x += pitch) {
       const Area area{x, y, box.width_mm, box.height_mm};
@@ -115,7 +121,8 @@ void seek(const Drafting& drafting, const FreeSpace& space, const SpotMark& mark
       if (on_drawing ? !space.unwritten(room) : !space.blank(room)) continue;
       if (space.leader_crosses(room)) continue;
       const At to = edge_towards(mark, from);
-      const double cost = far + 25 * space.crossings(from, to, area);
+      const double cost = surcharge + far + over_cost * space.over_zones_mm(from, to) +
+                          25 * space.crossings(from, to, area);
       if (cost < best.cost) best = {area, from, to, cost};
     }
   }
@@ -134,23 +141,29 @@ Placing placed_in_order(const Drafting& drafting, const std::vector<Callout>& ca
   for (const std::size_t i : order) {
     const Callout& callout = callouts[i];
     auto& [chosen, best] = placing.seats[i];
-    for (const double width : {62.0, 50.0, 38.0}) {
-      const Box box = box_of(callout, width, drafting.measure);
+    const auto offer = [&](const Callout& words, double width, double surcharge) {
+      const Box box = box_of(words, width, drafting.measure);
       const double before = best.cost;
-      seek(drafting, space, *callout.mark, box, false, best);
+      const double more_lines = std::max(0.0, static_cast<double>(box.title.size()) - 2);
+      seek(drafting, space, *callout.mark, box, false, best, surcharge + line_cost * more_lines);
       if (best.cost < before) chosen = box;
-    }
+    };
+    const Callout title{callout.mark, callout.title, ""};
+    for (const double width : {62.0, 50.0, 38.0}) offer(callout, width, 0);
+    if (drafting.dress.details_elsewhere)
+      for (const double width : {62.0, 50.0, 38.0}) offer(title, width, alone_cost);
     if (best.cost >= FreeSpace::never) {  // the first line alone needs less room
       best = {};
-      chosen = box_of({callout.mark, callout.title, ""}, 62, drafting.measure);
+      chosen = box_of(title, 62, drafting.measure);
       seek(drafting, space, *callout.mark, chosen, false, best);
     }
     if (best.cost >= FreeSpace::never) {
       best = {};
       seek(drafting, space, *callout.mark, chosen, true, best);
     }
-    placing.cost += std::min(best.cost, 1e6);
-    if (best.cost >= 1e6) continue;
+    if (drafting.dress.details_elsewhere && best.cost > too_far) best.cost = no_seat;
+    placing.cost += std::min(best.cost, no_seat);
+    if (best.cost >= no_seat) continue;
     space.write(best.area);
     space.lead(best.from, best.to);
   }
@@ -177,7 +190,7 @@ void draw_badge(Layer& layer, const Drafting& drafting, At middle, int rank) {
                             drafting.measure));
 }
 
-void draw_box(Drafting& drafting, const Callout& callout, const Box& box, const Seat& seat) {
+void draw_leader(Drafting& drafting, const Callout& callout, const Seat& seat) {
   Layer& leaders = drafting.page.layer("leaders");
   leaders.items.push_back(Shape{{segment(seat.from, seat.to)}, {}, Stroke{paper, 2.0, {}}});
   leaders.items.push_back(Shape{{segment(seat.from, seat.to)}, {}, Stroke{ink, 0.75, {}}});
@@ -192,10 +205,19 @@ void draw_box(Drafting& drafting, const Callout& callout, const Box& box, const 
     leaders.items.push_back(Shape{ring, {}, Stroke{ink, 1.1, {}}});
     drafting.space.trace(ring);
   }
+  drafting.space.lead(seat.from, seat.to);
+}
+
+void draw_box(Drafting& drafting, const Callout& callout, const Box& box, const Seat& seat) {
   Layer& layer = drafting.page.layer("callouts");
-  layer.items.push_back(Shape{{polyline(seat.area.grown(0.4))}, paper, {}});
   const bool from_ring =
       seat.from.x_mm < seat.area.x_mm + indent_mm && seat.to.x_mm < seat.from.x_mm;
+  Area words = seat.area;
+  // A steep leader runs down beside the words, and would be cut short.
+  const bool steep =
+      std::abs(seat.to.y_mm - seat.from.y_mm) > std::abs(seat.to.x_mm - seat.from.x_mm);
+  if (from_ring && steep) words.x_mm += indent_mm, words.width_mm -= indent_mm;
+  layer.items.push_back(Shape{{polyline(words.grown(0.4))}, paper, {}});
   if (!from_ring && (seat.from.y_mm == seat.area.y_mm || seat.from.y_mm == seat.area.bottom())) {
     layer.items.push_back(
         Shape{{segment({seat.area.x_mm, seat.from.y_mm}, {seat.area.right(), seat.from.y_mm})},
@@ -215,7 +237,6 @@ void draw_box(Drafting& drafting, const Callout& callout, const Box& box, const 
   write(box.title, title_style);
   write(box.detail, detail_style);
   drafting.space.write(seat.area);
-  drafting.space.lead(seat.from, seat.to);
 }
 
 }  // namespace
@@ -241,7 +262,8 @@ std::vector<const weighing::Spot*> draw_callouts(Drafting& drafting) {
   const Placing placing = best_placing(drafting, callouts);
   for (std::size_t i = 0; i < callouts.size(); ++i) {
     const auto& [box, seat] = placing.seats[i];
-    if (seat.cost >= 1e6) continue;  // no room at all: its ring and the list beside say it
+    if (seat.cost >= no_seat) continue;  // no room for it: its ring and the list beside say it
+    draw_leader(drafting, callouts[i], seat);
     draw_box(drafting, callouts[i], box, seat);
     called.push_back(callouts[i].mark->spot);
   }

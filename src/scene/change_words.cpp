@@ -1,12 +1,12 @@
 #include "scene/change_words.hpp"
 
 #include <algorithm>
-#include <cmath>
 
 #include <fmt/format.h>
 
 #include "history/words.hpp"
 #include "scene/naming.hpp"
+#include "scene/setting.hpp"
 #include "scene/showing.hpp"
 
 namespace tinworm::scene {
@@ -29,27 +29,6 @@ std::string rate_figure(double mm_per_year, Units units) {
   return units == Units::inch ? figure(mm_per_year / mm_per_thou, 2) : figure(mm_per_year, 3);
 }
 
-std::string source_words(const history::Place& place) {
-  const auto measured =
-      std::count_if(place.records.begin() + static_cast<long>(place.from), place.records.end(),
-                    [](const auto& each) { return each.thickness.has_value(); });
-  switch (place.rate->from) {
-    case RateFrom::difference:
-      return "between two surveys";
-    case RateFrom::line:
-      return fmt::format("line through {} surveys", measured);
-    case RateFrom::last_two:
-      return fmt::format("the last two of {} surveys, faster than all", measured);
-    case RateFrom::planning:
-      break;
-  }
-  return "not measured: planning figure for how the car is kept";
-}
-
-std::string years_words(double years) {
-  return years < 1 ? "under a year" : fmt::format("{:.0f} years", std::floor(years));
-}
-
 }  // namespace
 
 std::string sheet_figure(double mm, Units units) {
@@ -57,7 +36,8 @@ std::string sheet_figure(double mm, Units units) {
 }
 
 std::string sheet_words(double mm, Units units) {
-  return sheet_figure(mm, units) + (units == Units::inch ? " thou" : " mm");
+  return fmt::format("{}{}{}", sheet_figure(mm, units), no_break,
+                     units == Units::inch ? "thou" : "mm");
 }
 
 std::string zone_words(const history::Zone& zone) {
@@ -84,8 +64,8 @@ std::string change_words(const history::Place& place, Units units) {
     return fmt::format("reads {} thicker", sheet_words(-place.lost_mm->value, units));
   if (place.change != Change::worse) return std::string(name_of(showing));
   const bool measured = place.lost_mm && place.lost_mm->low > 0;
-  if (measured) return sheet_words(place.lost_mm->value, units) + " lost";
-  return place.why.empty() ? "worse" : "worse: " + place.why;
+  if (measured) return fmt::format("{}{}lost", sheet_words(place.lost_mm->value, units), no_break);
+  return place.why.empty() ? "worse" : place.why;
 }
 
 std::string since_words(const Comparison& comparison, const history::Place& place, Units units) {
@@ -100,8 +80,41 @@ std::string since_words(const Comparison& comparison, const history::Place& plac
   std::string text = fmt::format("{} ({} to {})", since, sheet_figure(lost.low, units),
                                  sheet_figure(lost.high, units));
   if (lost.low > 0 && place.lost_share)
-    text += fmt::format(", {:.0f} % of the sheet", 100 * *place.lost_share);
+    text += fmt::format(", {:.0f}{}% of the sheet", 100 * *place.lost_share, no_break);
   return text;
+}
+
+std::string lost_words(const history::Place& place, Units units) {
+  const auto& lost = *place.lost_mm;
+  const std::string share = lost.low > 0 && place.lost_share
+                                ? fmt::format(", {:.0f}{}%", 100 * *place.lost_share, no_break)
+                                : "";
+  return fmt::format("{}{}lost ({} to {}){}", sheet_words(lost.value, units), no_break,
+                     sheet_figure(lost.low, units), sheet_figure(lost.high, units), share);
+}
+
+std::string rate_source_words(const history::Place& place) {
+  const auto measured =
+      std::count_if(place.records.begin() + static_cast<long>(place.from), place.records.end(),
+                    [](const auto& each) { return each.thickness.has_value(); });
+  switch (place.rate->from) {
+    case RateFrom::difference:
+      return "between two surveys";
+    case RateFrom::line:
+      return fmt::format("line through {} surveys", measured);
+    case RateFrom::last_two:
+      return fmt::format("last two of {} surveys", measured);
+    case RateFrom::planning:
+      break;
+  }
+  return "not measured: planning figure for how the car is kept";
+}
+
+std::string rate_figures(const history::Place& place, Units units) {
+  const auto& rate = place.rate->per_year;
+  const std::string low = rate_figure(rate.low, units), high = rate_figure(rate.high, units);
+  if (place.rate->from == RateFrom::planning) return fmt::format("{} to {}", low, high);
+  return fmt::format("{} ({} to {})", rate_figure(rate.value, units), low, high);
 }
 
 std::string rate_words(const history::Place& place, Units units) {
@@ -110,25 +123,17 @@ std::string rate_words(const history::Place& place, Units units) {
   const std::string_view unit = units == Units::inch ? "thou" : "mm";
   if (place.rate->from == RateFrom::planning)
     return fmt::format("{} to {} {} a year, {}", rate_figure(rate.low, units),
-                       rate_figure(rate.high, units), unit, source_words(place));
+                       rate_figure(rate.high, units), unit, rate_source_words(place));
   return fmt::format("{} {} a year ({} to {}), {}", rate_figure(rate.value, units), unit,
                      rate_figure(rate.low, units), rate_figure(rate.high, units),
-                     source_words(place));
+                     rate_source_words(place));
 }
 
 std::string limit_words(const history::Place& place) {
   if (!place.outlook) return "";
   if (place.outlook->past_limit) return "past it";
   const auto& life = place.outlook->years_to_limit;
-  if (!life) return "";
-  if (life->low_years >= history::farthest_years)
-    return fmt::format("over {:.0f} years", history::farthest_years);
-  if (!life->high_years || *life->high_years > history::farthest_years)
-    return years_words(life->low_years) + " or more";
-  const double low = std::floor(life->low_years), high = std::ceil(*life->high_years);
-  if (high <= 1) return "under a year";
-  return low == high ? fmt::format("{:.0f} years", low)
-                     : fmt::format("{:.0f} to {:.0f} years", low, high);
+  return life ? history::life_text(*life) : "";
 }
 
 std::string next_survey_words(const history::NextSurvey& next) {

@@ -67,6 +67,8 @@ void draw_charts(Page& page, const history::Comparison& comparison,
   }
   std::string note = "At the places that changed most, by year.";
   if (used.cut_off) note += " The scales don\u2019t start at nought.";
+  note +=
+      " The bars hold the gauge\u2019s own error too, which cancels where one gauge read them all.";
   page.layer("words").items.push_back(
       set(note, note_style, {room.x_mm, room.y_mm + 7.8}, Align::left, measure));
   set_key_row(page.layer("words"), key_of(used, comparison.latest().constants.repair_limit),

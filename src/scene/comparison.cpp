@@ -11,6 +11,7 @@
 #include "scene/comparison_sheet.hpp"
 #include "scene/naming.hpp"
 #include "scene/not_seen.hpp"
+#include "scene/setting.hpp"
 #include "scene/strip.hpp"
 #include "scene/writer.hpp"
 #include "scene/year_maps.hpp"
@@ -123,6 +124,14 @@ void add_limits(Drawn& drawn, const Comparison& comparison, const ComparisonOpti
     drawn.add(std::move(page), 0);
 }
 
+// The index of the first page that says so.
+std::size_t page_of(std::string_view heading, const std::vector<Page>& pages) {
+  for (std::size_t i = 0; i < pages.size(); ++i)
+    for (const Text* text : texts(pages[i]))
+      if (text->text == heading) return i;
+  return 0;
+}
+
 Page years_page(const Comparison& comparison, const ComparisonOptions& options,
                 const Measure& measure) {
   Page page;
@@ -158,16 +167,16 @@ std::vector<Page> comparison_pages(const Comparison& comparison, const Compariso
   std::vector<SheetKind> kinds{SheetKind::structure, SheetKind::frame};
   if (changed_on(SheetKind::skin, comparison)) kinds.push_back(SheetKind::skin);
   const auto sheets = sheets_of(kinds, comparison, options.paper);
-  // The limits come last, after the lists; how many pages those take is known from drawing them.
-  Page years = years_page(comparison, options, measure);
-  const std::size_t lists = change_list(comparison, options, {}, measure).size();
-  Drawn drawn = draw_maps(sheets, comparison, options, measure,
-                          fmt::format("{}", sheets.size() + 1 + lists + 1));
+  // Maps name the page where the limits stand in full, should they have no room for them.
+  const std::size_t before = sheets.size() + 1;
+  const std::size_t limits =
+      page_of("Not seen, so not known", change_list(comparison, options, {}, true, measure));
+  Drawn drawn =
+      draw_maps(sheets, comparison, options, measure, fmt::format("{}", before + limits + 1));
   const auto linked = keep_first_places(drawn.pages);
-  drawn.add(std::move(years), 0);
-  for (Page& page : change_list(comparison, options, linked, measure))
+  drawn.add(years_page(comparison, options, measure), 0);
+  for (Page& page : change_list(comparison, options, linked, drawn.overflow, measure))
     drawn.add(std::move(page), 0);
-  add_limits(drawn, comparison, options, measure);
   number_pages(drawn, comparison, options, measure);
   return std::move(drawn.pages);
 }
@@ -197,7 +206,7 @@ std::string picture_description(const Comparison& comparison) {
       latest.survey.car.name, comparison.surveys.size(),
       comparison.surveys.front().survey.visit.date.text(), latest.survey.visit.date.text(),
       any ? fmt::format("{}, {}", place_words(comparison, *places.front()),
-                        change_words(*places.front(), Units::mm))
+                        plain_spaces(change_words(*places.front(), Units::mm)))
           : "nothing beyond the error",
       weighing::sentence(latest.verdict), latest.open_up_first ? "; open up first" : "", changed,
       changed.empty() ? "" : " ", zones.empty() ? "no whole zone" : "zones " + number_list(zones),

@@ -59,6 +59,7 @@ Dress dress_of(const Comparison& comparison, const MarkedBody& body,
   dress.words = [&comparison, &body, units](const weighing::Spot& spot) {
     return callout_words(comparison, body.place(spot), units);
   };
+  dress.details_elsewhere = true;  // in the list of changes
   return dress;
 }
 

@@ -53,6 +53,9 @@ struct Dress {
   std::function<Item(const SpotMark& mark)> spot;    // its fill; none: by its step
   // Of a callout: its title and what stands under it. None: step, rust, metal left, nearness.
   std::function<std::pair<std::string, std::string>(const weighing::Spot& spot)> words;
+  // A list tells all of it too: a callout's title may stand alone where it stands nearer, and none
+  // is better than a leader across the car.
+  bool details_elsewhere = false;
   double strokes = 1;  // width of bounds and lines over that of a whole sheet
 };
 

@@ -143,4 +143,18 @@ bool FreeSpace::leader_crosses(const Area& area) const {
   });
 }
 
+double FreeSpace::over_zones_mm(At from, At to) const {
+  const double length = std::hypot(to.x_mm - from.x_mm, to.y_mm - from.y_mm);
+  const int steps = 1 + static_cast<int>(length);
+  int over = 0;
+  for (int i = 0; i <= steps; ++i) {
+    const double t = static_cast<double>(i) / steps;
+    const auto column = std::lround((std::lerp(from.x_mm, to.x_mm, t) - whole_.x_mm) / pitch_mm_);
+    const auto row = std::lround((std::lerp(from.y_mm, to.y_mm, t) - whole_.y_mm) / pitch_mm_);
+    if (column < 0 || row < 0 || column >= columns_ || row >= rows_) continue;
+    over += drawn_[cell(static_cast<int>(column), static_cast<int>(row))] == zone;
+  }
+  return length * over / (steps + 1);
+}
+
 }  // namespace tinworm::scene

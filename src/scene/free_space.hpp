@@ -24,6 +24,7 @@ class FreeSpace {
   // How many leaders a new one would cross; words in the way count as `never`.
   int crossings(At from, At to, const Area& own_words) const;
   bool leader_crosses(const Area& area) const;  // an older leader runs through it
+  double over_zones_mm(At from, At to) const;   // how far a line runs over zones and spots
 
   static constexpr int never = 1000;
 

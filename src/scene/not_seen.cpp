@@ -57,6 +57,12 @@ std::vector<Section> sections_of(const weighing::Result& result) {
   return sections;
 }
 
+std::vector<Section> sections_in_full(const weighing::Result& result) {
+  std::vector<Section> sections = sections_of(result);
+  if (!result.rules_changed.empty()) sections.insert(sections.begin(), rules_section(result));
+  return sections;
+}
+
 void write_section(Writer& writer, const Section& section) {
   writer.rule();
   writer.block(section.heading, section.heading_style);
@@ -116,6 +122,20 @@ bool write_limits(Writer& writer, const weighing::Result& result,
   return true;
 }
 
+std::vector<Paragraph> limit_paragraphs(const weighing::Result& result) {
+  std::vector<Paragraph> paragraphs;
+  for (const Section& section : sections_in_full(result)) {
+    paragraphs.push_back({section.heading, "", true});
+    std::string text;
+    for (std::string line : section.lines) {
+      if (line.ends_with('.')) line.pop_back();
+      text += (text.empty() ? "" : "; ") + line;
+    }
+    paragraphs.push_back({text + "."});
+  }
+  return paragraphs;
+}
+
 std::vector<Page> not_seen_pages(const weighing::Result& result, const DiagramOptions& options,
                                  const Measure& measure) {
   std::vector<Page> pages;
@@ -137,9 +157,7 @@ std::vector<Page> not_seen_pages(const weighing::Result& result, const DiagramOp
     foot.block(result.caution, caution_style);
     y = inner.y_mm;
   };
-  std::vector<Section> sections = sections_of(result);
-  if (!result.rules_changed.empty()) sections.insert(sections.begin(), rules_section(result));
-  for (const Section& section : sections) {
+  for (const Section& section : sections_in_full(result)) {
     const auto write = [&](const std::string& text, Style style) {
       Layer none;
       const double height = Writer{none, inner, y, measure}.height(text, style);

@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "scene/diagram.hpp"
+#include "scene/text_columns.hpp"
 #include "scene/writer.hpp"
 
 namespace tinworm::scene {
@@ -26,7 +27,10 @@ double limits_height(const Writer& writer, const weighing::Result& result);
 // True if they were shortened.
 bool write_limits(Writer& writer, const weighing::Result& result, const std::string& overflow_page);
 
-// The changed rules and the limits in full on pages of their own.
+// The changed rules and the limits in full, for a list.
+std::vector<Paragraph> limit_paragraphs(const weighing::Result& result);
+
+// The same on pages of their own.
 std::vector<Page> not_seen_pages(const weighing::Result& result, const DiagramOptions& options,
                                  const Measure& measure);
 

@@ -1,6 +1,7 @@
 #include "scene/paper_table.hpp"
 
 #include <algorithm>
+#include <cmath>
 
 #include "scene/writer.hpp"
 
@@ -23,7 +24,7 @@ double width_of(const TableColumn& column, const std::vector<TableColumn>& colum
 PaperPages::PaperPages(Paper size, std::string title, std::string caution, const Measure& measure)
     : paper_(size), title_(std::move(title)), caution_(std::move(caution)), measure_(measure) {
   const Area frame = frame_of(size);
-  inner_ = {frame.x_mm + 6, frame.y_mm + 5, frame.width_mm - 12, frame.height_mm - 24};
+  inner_ = {frame.x_mm + 6, frame.y_mm + 5, frame.width_mm - 12, frame.height_mm - 20.5};
 }
 
 void PaperPages::start() {
@@ -108,11 +109,40 @@ void PaperPages::table(const std::vector<TableColumn>& columns, const std::vecto
     if (full) start();
     if (full || !headed) write_head();
     headed = true;
-    if (!row.link.empty()) {
-      const double width = width_of(columns[0], columns, inner_.width_mm) - cell_gap_mm;
-      pages_.back().links.push_back({{inner_.x_mm, y_, width, broken.height_mm}, row.link});
-    }
+    if (!row.link.empty())
+      pages_.back().links.push_back(
+          {{inner_.x_mm, y_, inner_.width_mm, broken.height_mm}, row.link});
     write(columns, broken, cell_style);
+  }
+  y_ += row_gap_mm;
+}
+
+void PaperPages::write(const ColumnLine& line, At top_left, double width_mm) {
+  const double height_mm = line_height_mm(line.style);
+  pages_.back().layer("column").items.push_back(
+      set(line.text, line.style, {top_left.x_mm, top_left.y_mm + 0.79 * height_mm}, Align::left,
+          measure_));
+  if (!line.link.empty())
+    pages_.back().links.push_back({{top_left.x_mm, top_left.y_mm, width_mm, height_mm}, line.link});
+}
+
+void PaperPages::columns(const std::vector<Paragraph>& paragraphs) {
+  constexpr double easy_mm = 115, gap_mm = 7, least_mm = 25;
+  const auto count = static_cast<std::size_t>(std::max(2.0, std::round(inner_.width_mm / easy_mm)));
+  const double pitch = (inner_.width_mm + gap_mm) / static_cast<double>(count);
+  const std::vector<ColumnLine> lines = column_lines(paragraphs, pitch - gap_mm, measure_);
+  need(least_mm);
+  if (y_ > inner_.y_mm) y_ += 1.5 * apart_mm;
+  for (std::size_t first = 0; first < lines.size();) {
+    if (first > 0) start();
+    double end = y_;
+    for (const ColumnPlace& place : set_in_columns(lines, first, count, end_ - y_)) {
+      const At at{inner_.x_mm + pitch * static_cast<double>(place.column), y_ + place.y_mm};
+      write(lines[first], at, pitch - gap_mm);
+      end = std::max(end, at.y_mm + line_height_mm(lines[first].style));
+      ++first;
+    }
+    y_ = end;
   }
   y_ += row_gap_mm;
 }

@@ -9,6 +9,7 @@
 #include "scene/page.hpp"
 #include "scene/setting.hpp"
 #include "scene/sheet.hpp"
+#include "scene/text_columns.hpp"
 
 namespace tinworm::scene {
 
@@ -19,7 +20,7 @@ struct TableColumn {
 
 struct TableRow {
   std::vector<std::string> cells;  // as many as columns
-  std::string link;                // of its first cell, to a place of any page; empty: none
+  std::string link;                // to a place of any page; empty: none
 };
 
 class PaperPages {
@@ -29,6 +30,7 @@ class PaperPages {
   void heading(std::string_view text);
   void paragraph(std::string_view text);
   void table(const std::vector<TableColumn>& columns, const std::vector<TableRow>& rows);
+  void columns(const std::vector<Paragraph>& paragraphs);  // as many as are easy to read
 
   std::vector<Page> pages() && { return std::move(pages_); }
 
@@ -42,6 +44,7 @@ class PaperPages {
   Laid laid(const std::vector<TableColumn>& columns, const std::vector<std::string>& cells,
             const Style& style) const;
   void write(const std::vector<TableColumn>& columns, const Laid& row, const Style& style);
+  void write(const ColumnLine& line, At top_left, double width_mm);
 
   Paper paper_;
   std::string title_, caution_;

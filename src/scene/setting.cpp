@@ -21,14 +21,20 @@ std::size_t fitting(std::string_view text, const Style& style, double width_mm,
   return fits;
 }
 
-// Where `text` may be broken: after each run of spaces or a hyphen between letters.
+bool is_letter(char c) {
+  const auto byte = static_cast<unsigned char>(c);
+  return byte >= 0x80 || (byte >= 'A' && byte <= 'Z') || (byte >= 'a' && byte <= 'z');
+}
+
+// Where `text` may be broken: after each run of spaces or a hyphen between letters, of dates none.
 std::vector<std::string_view> pieces(std::string_view text) {
   std::vector<std::string_view> found;
   std::size_t from = 0;
   for (std::size_t i = 0; i < text.size(); ++i) {
     const bool last = i + 1 == text.size();
     const bool after_space = text[i] == ' ' && !last && text[i + 1] != ' ';
-    const bool after_hyphen = text[i] == '-' && i > from + 2 && !last && text[i + 1] != ' ';
+    const bool after_hyphen =
+        text[i] == '-' && i > from + 2 && is_letter(text[i - 1]) && !last && is_letter(text[i + 1]);
     if (!after_space && !after_hyphen && !last) continue;
     found.push_back(text.substr(from, i + 1 - from));
     from = i + 1;
@@ -88,13 +94,21 @@ std::string cut(std::string_view text, const Style& style, double width_mm,
   return shortened.empty() ? "\u2026" : shortened;
 }
 
+std::string plain_spaces(std::string_view text) {
+  std::string plain(text);
+  for (std::size_t at = plain.find(no_break); at != std::string::npos;
+       at = plain.find(no_break, at))
+    plain.replace(at, no_break.size(), " ");
+  return plain;
+}
+
 Text set(std::string_view text, const Style& style, At baseline, Align align,
          const Measure& measure) {
   const Extent extent = measure(text, style.font, style.size_pt);
   const double left = align == Align::left     ? baseline.x_mm
                       : align == Align::centre ? baseline.x_mm - extent.width_mm / 2
                                                : baseline.x_mm - extent.width_mm;
-  return {std::string(text),
+  return {plain_spaces(text),
           style.font,
           style.size_pt,
           baseline,

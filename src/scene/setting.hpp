@@ -19,6 +19,10 @@ struct Style {
 
 double line_height_mm(const Style& style);
 
+// Keeps a figure with its unit where lines are broken; a plain space once it is set.
+constexpr std::string_view no_break = "\u00a0";
+std::string plain_spaces(std::string_view text);
+
 // Lines no wider than `width_mm`, broken at spaces and hyphens; a single word that is too long is
 // broken where it must be. Never empty unless `text` is.
 std::vector<std::string> wrap(std::string_view text, const Style& style, double width_mm,

@@ -21,7 +21,7 @@ const Style note_style{6.5, Font::regular, soft_ink, Says::words, 1.22};
 const Style date_style{8, Font::bold, black, Says::title, 1.2};
 const Style verdict_style{7, Font::regular, black, Says::words, 1.2};
 const Style key_style{7, Font::regular, black, Says::legend, 1.2};
-constexpr double cell_gap_mm = 4, head_mm = 10, key_mm = 9.6, captions_mm = 11;
+constexpr double cell_gap_mm = 4, head_mm = 10, key_mm = 9.6, captions_mm = 12.5;
 
 SheetKind kind_of(const body::Plan& plan) {
   return lay_out(SheetKind::structure, plan, Paper::a3).empty() ? SheetKind::skin
@@ -56,11 +56,33 @@ void draw_small(Page& page, const weighing::Result& result, const Sheet& sheet,
   used.not_fitted |= drafting.used.not_fitted;
 }
 
-std::string heading_note(std::size_t shown, std::size_t surveys) {
-  std::string text =
-      "The structure as each survey found it: left side, underneath, right side, front and rear.";
+std::string heading_note(std::size_t shown, std::size_t surveys, int scale) {
+  std::string text = fmt::format(
+      "The structure as each survey found it: left side, underneath, right side, front and rear, "
+      "all at 1:{}.",
+      scale);
   if (shown < surveys) text += fmt::format(" {} of {} surveys are shown.", shown, surveys);
   return text;
+}
+
+// The room of one survey, its date and verdict at the top.
+Area cell_of(const Area& room, std::size_t i, std::size_t count) {
+  const double width = (room.width_mm + cell_gap_mm) / static_cast<double>(count);
+  return {room.x_mm + static_cast<double>(i) * width, room.y_mm + head_mm, width - cell_gap_mm,
+          room.height_mm - head_mm - key_mm};
+}
+
+std::optional<Sheet> sheet_in(const Area& cell, const body::Plan& plan, int largest_scale) {
+  Area where = cell;
+  where.y_mm += captions_mm;
+  where.height_mm -= captions_mm;
+  return lay_out_small(kind_of(plan), plan, where, largest_scale);
+}
+
+void write_head(Layer& words, const std::string& note, const Area& room, const Measure& measure) {
+  words.items.push_back(
+      set("Year by year", heading_style, {room.x_mm, room.y_mm + 4}, Align::left, measure));
+  words.items.push_back(set(note, note_style, {room.x_mm, room.y_mm + 7.8}, Align::left, measure));
 }
 
 }  // namespace
@@ -77,31 +99,19 @@ std::vector<std::size_t> years_shown(std::size_t surveys) {
 double draw_year_maps(Page& page, const history::Comparison& comparison, const Area& room,
                       const Measure& measure) {
   const std::vector<std::size_t> shown = years_shown(comparison.surveys.size());
-  Layer& words = page.layer("words");
-  words.items.push_back(
-      set("Year by year", heading_style, {room.x_mm, room.y_mm + 4}, Align::left, measure));
-  words.items.push_back(set(heading_note(shown.size(), comparison.surveys.size()), note_style,
-                            {room.x_mm, room.y_mm + 7.8}, Align::left, measure));
-
-  const double width = (room.width_mm + cell_gap_mm) / static_cast<double>(shown.size());
-  const auto cell = [&](std::size_t i) {
-    return Area{room.x_mm + static_cast<double>(i) * width, room.y_mm + head_mm,
-                width - cell_gap_mm, room.height_mm - head_mm - key_mm};
-  };
+  const auto cell = [&](std::size_t i) { return cell_of(room, i, shown.size()); };
   // One scale for all, though the plan may have grown from version to version.
   int scale = 0;
-  double drawn_mm = 0;
   const auto sheet_of = [&](std::size_t i) {
-    const body::Plan& plan = *comparison.surveys[shown[i]].body;
-    Area where = cell(i);
-    where.y_mm += captions_mm;
-    where.height_mm -= captions_mm;
-    return lay_out_small(kind_of(plan), plan, where, scale);
+    return sheet_in(cell(i), *comparison.surveys[shown[i]].body, scale);
   };
   for (std::size_t i = 0; i < shown.size(); ++i)
     if (const auto sheet = sheet_of(i)) scale = std::max(scale, sheet->scale);
+  write_head(page.layer("words"), heading_note(shown.size(), comparison.surveys.size(), scale),
+             room, measure);
 
   Used used;
+  double drawn_mm = 0;
   for (std::size_t i = 0; i < shown.size(); ++i) {
     const weighing::Result& result = comparison.surveys[shown[i]];
     const auto sheet = sheet_of(i);

@@ -17,8 +17,10 @@ Command parse_check(const Arguments& arguments) {
   line.option("--format", "text|json", format, "kind of output; text unless given");
   line.option("--before", "OLD.yaml", options.before,
               "an earlier survey of the same car: asks for its stations too");
-  line.option("--matches", "OUTPUT", options.matches,
-              "tells whether this PDF, SVG, PNG, JSON or text came from the survey as it stands");
+  line.option(
+      "--matches", "OUTPUT", options.matches,
+      "tells whether this PDF, SVG, PNG, JSON or text came from the survey as it stands; of a "
+      "comparison, whether from it among others");
   line.flag("--strict", options.strict, "questions give exit status 1 too");
   common.declare_rules(line);
   common.declare(line);

@@ -81,12 +81,13 @@ painting::Metadata metadata_of(const history::Comparison& comparison) {
   metadata.title = fmt::format("{}, {} to {}", output::car_text(last.survey.car),
                                first.survey.visit.date.text(), last.survey.visit.date.text());
   metadata.subject = "Corrosion surveys compared";
-  metadata.keywords = fmt::format("{} {}, survey SHA-256", last.body->name, last.body->version);
-  for (const weighing::Result& each : comparison.surveys) metadata.keywords += " " + each.sha256;
+  for (const weighing::Result& each : comparison.surveys)
+    metadata.fingerprint += (metadata.fingerprint.empty() ? "" : " ") + each.sha256;
+  metadata.keywords = fmt::format("{} {}, survey SHA-256 {}", last.body->name, last.body->version,
+                                  metadata.fingerprint);
   metadata.creator = "tinworm " TINWORM_VERSION;
   metadata.date = fmt::format("{:%Y-%m-%dT%H:%M:%SZ}", source_date("compare").value_or(day));
   metadata.description = scene::picture_description(comparison);
-  metadata.fingerprint = last.sha256;
   return metadata;
 }
 
@@ -121,11 +122,11 @@ ExitStatus run(const CompareOptions& options, const Streams& streams) {
   if (!rules) return errors_in_files;
   const std::vector<std::string> files = named_files(options.files);
   keep_apart("compare", with_rules(files, options.common.rules), {options.to.path});
-  if (files.size() < 2)
-    throw CommandError("compare", "takes two surveys or more of one car, not one",
-                       "tinworm compare OLD.yaml NEW.yaml");
   auto results = weighed_all(files, options, *rules, streams);
   if (!results) return errors_in_files;
+  if (files.size() < 2)
+    throw CommandError("compare", "takes two surveys or more of one car, not one",
+                       "Name them, or a folder that holds them: tinworm compare OLD.yaml NEW.yaml");
   history::sort_by_date(*results);
   must_compare(*results);
   const history::Comparison comparison = history::compare(std::move(*results), rules->constants);

@@ -18,7 +18,7 @@ Command parse_compare(const Arguments& arguments) {
   line.option("--format", "text|json|csv", format, "kind of output; text unless given");
   line.option("--as", "text|json|csv|pdf|svg|png", as, "the same, for -o -");
   line.option("--units", "mm|inch", units, "of lengths in text and pictures; mm unless given");
-  picture.declare(line);
+  picture.declare_on_paper(line);
   common.declare_rules(line);
   common.declare(line);
   line.example("tinworm compare wherry-2017.yaml wherry-2025.yaml", "what changed in between");
@@ -26,9 +26,9 @@ Command parse_compare(const Arguments& arguments) {
   line.example("tinworm compare wherry/ -o wherry.csv", "a row for each zone, spot and year");
   options.files = line.parse(arguments);
   if (line.help_wanted()) return Shown{line.help()};
-  if (options.files.empty() || (options.files.size() == 1 && !are_many(options.files)))
+  if (options.files.empty())
     throw CommandError("compare", "takes two surveys or more of one car",
-                       "tinworm compare OLD.yaml NEW.yaml");
+                       "Name them, or a folder that holds them: tinworm compare OLD.yaml NEW.yaml");
   const auto [kind, option] = kind_option("compare", format, as);
   options.to = destination({"compare",
                             path,

@@ -48,6 +48,12 @@ void PictureLine::declare(VerbLine& line) {
               "width of a PNG in pixels; 2400 unless given, 1080 on a phone");
 }
 
+void PictureLine::declare_on_paper(VerbLine& line) {
+  line.option("--page", "structure|skin|frame", sheet, "the sheet of an SVG or PNG");
+  line.option("--paper", "a4|a3|letter", paper, "size of the sheet; a4 unless given");
+  line.option("--width", "PX", width, "width of a PNG in pixels; 2400 unless given");
+}
+
 PictureOptions PictureLine::read(const std::string& verb, Kind kind) const {
   using scene::Paper;
   using scene::SheetKind;

@@ -56,6 +56,7 @@ struct PictureLine {
   std::string sheet, paper, width;
 
   void declare(VerbLine& line);
+  void declare_on_paper(VerbLine& line);  // for pictures without a shape for phones
   bool given() const { return !sheet.empty() || !paper.empty() || !width.empty(); }
   PictureOptions read(const std::string& verb, Kind kind) const;
 };

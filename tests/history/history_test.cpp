@@ -242,7 +242,7 @@ TEST(Words, NeverPromise) {
   const Place place =
       end_of({{"2009-06-16", of_1_mm("1.00 1.00 1.00")}, {"2019-06-16", of_1_mm(".90 .90 .90")}});
   const std::string outlook = outlook_text(place, quantity::Units::mm);
-  EXPECT_EQ(outlook, "to the limit of 0.85 mm: 3.1 to 13 years; to a hole: over 50 years");
+  EXPECT_EQ(outlook, "to the limit of 0.85 mm: 3 to 14 years; to a hole: over 50 years");
   EXPECT_EQ(outlook.find("20"), std::string::npos);
 }
 

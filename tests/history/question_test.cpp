@@ -80,9 +80,9 @@ const std::vector<Case> cases = {
      {{"2017", in_sill("film: 110 120 130 um")}, {"2025", in_sill("film: 229 239 249 um")}}},
     {"repair-found-later",
      {{"2017", rust}, {"2025", in_sill(repairs({"plated-over, 2015"}))}},
-     "outer sill, left (51): was the plated-over of 2015 there in 2017? The zone was seen then and "
-     "the repair not named; it is first recorded in 2025. A repair that a survey passed over was "
-     "well hidden, or its date is wrong.",
+     "outer sill, left (51): was the repair of 2015 (plated-over) there in 2017? The zone was seen "
+     "then and the repair not named; it is first recorded in 2025. A repair that a survey passed "
+     "over was well hidden, or its date is wrong.",
      {{"2017", "seen: {bare: 11}\n"}, {"2025", in_sill(repairs({"plated-over, 2015"}))}}},
     {"baseline-moved",
      {{"2017", in_sill("reference: 1.00 1.01 1.02")}, {"2025", in_sill("reference: .90 .91 .92")}},

@@ -5,12 +5,15 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include <fmt/format.h>
+
 #include "history/compare.hpp"
 #include "painting/measure.hpp"
 #include "scene/comparison.hpp"
 #include "scene/fixture.hpp"
 #include "scene/palette.hpp"
 #include "scene/showing_palette.hpp"
+#include "scene/thickness_chart.hpp"
 
 namespace tinworm::scene {
 namespace {
@@ -119,7 +122,7 @@ TEST(ComparisonPages, NoWordsOnWordsNorOffThePaper) {
     for (const int surveys : {2, 3, 20}) {
       const std::vector<Page> pages = all_pages(surveys, paper);
       EXPECT_GE(pages.size(), 3u);
-      EXPECT_LE(pages.size(), 6u);
+      EXPECT_LE(pages.size(), 5u);  // the skin's map alone counts too
       for (const Page& page : pages) {
         const auto all = texts(page);
         for (std::size_t i = 0; i < all.size(); ++i) {
@@ -132,6 +135,65 @@ TEST(ComparisonPages, NoWordsOnWordsNorOffThePaper) {
       }
     }
   }
+}
+
+// Three surveys are told on four pages at most, a skin sheet among them.
+TEST(ComparisonPages, AreFew) {
+  for (const Paper paper : {Paper::a4, Paper::a3, Paper::letter}) {
+    for (const int surveys : {2, 3, 20}) {
+      ComparisonOptions options;
+      options.paper = paper;
+      const auto pages = comparison_pages(story(surveys), options, painting::measure());
+      EXPECT_GE(pages.size(), 2u);
+      EXPECT_LE(pages.size(), 4u) << surveys;
+    }
+  }
+}
+
+// Where the limits find no room beside a map, it names the page that has them in full.
+TEST(ComparisonPages, LimitsAreInTheListWhereNoMapHasRoom) {
+  const body::PlanPtr plan = fixture::plan();
+  std::vector<weighing::Result> results;
+  for (const int year : {2005, 2009}) {
+    survey::Survey survey = fixture::clean_survey(plan);
+    survey.visit.date = {year, 4, 12};
+    for (auto& [zone, seen] : survey.seen) {
+      if (zone % 2 == 0) continue;
+      seen.word = survey::SeenWord::hidden;
+      seen.reason = fmt::format("behind trim that is number {} of very many pieces", zone);
+    }
+    results.push_back(weighing::weigh(survey, {}));
+    results.back().file = std::to_string(year);
+    results.back().sha256 = std::string(64, year == 2005 ? 'a' : 'b');
+  }
+  const history::Comparison comparison = history::compare(std::move(results), {});
+  const auto pages = comparison_pages(comparison, {}, painting::measure());
+  const std::string map = all_words({pages.front()});
+  const std::size_t named = map.find("on page ");
+  ASSERT_NE(named, std::string::npos) << map;
+  const auto page = static_cast<std::size_t>(map[named + 8] - '0');
+  ASSERT_LE(page, pages.size());
+  const std::string list = all_words({pages[page - 1]});
+  EXPECT_NE(list.find("Not seen, so not known"), std::string::npos);
+  std::string all = all_words(pages);
+  std::ranges::replace(all, '\n', ' ');
+  for (const weighing::NotSeen& each : comparison.latest().not_seen)
+    EXPECT_NE(all.find(each.why), std::string::npos) << each.why;
+}
+
+// A chart tells the years of its surveys, and none where the planning band runs.
+TEST(ThicknessChart, YearsAreThoseOfTheSurveys) {
+  const history::Comparison comparison = story(3);
+  const history::Place& place = *comparison.by_change().front();
+  Page page;
+  draw_thickness_chart(page, comparison, place, quantity::Units::mm, {0, 0, 80, 50},
+                       painting::measure());
+  std::vector<std::string> years;
+  for (const Text* text : texts(page))
+    if (text->says == Says::scale && text->text.starts_with("20")) years.push_back(text->text);
+  std::ranges::sort(years);
+  EXPECT_EQ(years, (std::vector<std::string>{"2005", "2006", "2007"}));
+  EXPECT_THAT(all_words({page}), testing::HasSubstr("planning"));
 }
 
 TEST(ComparisonPages, SayWhatChangedInWords) {

@@ -92,5 +92,19 @@ TEST(FreeSpace, CountsCrossings) {
   EXPECT_FALSE(space.leader_crosses({40, 40, 4, 4}));
 }
 
+TEST(FreeSpace, TellsHowFarALineRunsOverZones) {
+  FreeSpace space({0, 0, 100, 80});
+  space.cover({polyline(Area{10, 10, 20, 20})});
+  space.trace({segment({0, 60}, {100, 60})});
+  const struct {
+    At from, to;
+    double over_mm;
+  } cases[] = {{{0, 20}, {60, 20}, 20},   {{60, 20}, {0, 20}, 20},  {{0, 50}, {60, 50}, 0},
+               {{20, 40}, {20, 70}, 0},   {{12, 20}, {28, 20}, 16}, {{20, 20}, {20, 20}, 0},
+               {{-50, 20}, {150, 20}, 20}};
+  for (const auto& [from, to, over_mm] : cases)
+    EXPECT_NEAR(space.over_zones_mm(from, to), over_mm, 1) << from.x_mm << " to " << to.x_mm;
+}
+
 }  // namespace
 }  // namespace tinworm::scene

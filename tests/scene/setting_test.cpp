@@ -28,6 +28,15 @@ TEST(Setting, Wrap) {
               ElementsAre("\u00e9\u00e9\u00e9", "\u00e9"));
 }
 
+TEST(Setting, FiguresStayWithTheirUnitsAndDatesWhole) {
+  const std::string lost = "sill: 0.12\u00a0mm\u00a0lost";
+  EXPECT_THAT(wrap(lost, {}, 17, one_mm_each), ElementsAre("sill:", "0.12\u00a0mm\u00a0lost"));
+  EXPECT_THAT(wrap("in 2021-04-10", {}, 11, one_mm_each), ElementsAre("in", "2021-04-10"));
+  EXPECT_EQ(set("0.12\u00a0mm\u00a0lost", {}, {0, 0}, Align::left, one_mm_each).text,
+            "0.12 mm lost");
+  EXPECT_EQ(plain_spaces("\u00a0a\u00a0\u00a0b\u00e9"), " a  b\u00e9");
+}
+
 TEST(Setting, NoLineIsWiderThanAsked) {
   const std::string text =
       "the seam behind the splash plate, well-known for it, and overlylongwords";

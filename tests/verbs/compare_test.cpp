@@ -55,11 +55,13 @@ INSTANTIATE_TEST_SUITE_P(
     Table, CompareRefuses,
     testing::Values(
         Refused{"One", "compare a.yaml", 2,
-                "tinworm compare: takes two surveys or more of one car\n"
-                "tinworm compare OLD.yaml NEW.yaml\n"},
+                "tinworm compare: takes two surveys or more of one car, not one\n"
+                "Name them, or a folder that holds them: tinworm compare OLD.yaml NEW.yaml\n"},
+        Refused{"OneThatIsMissing", "compare none.yaml", 3,
+                "tinworm: none.yaml: no such file (did you mean \"good.yaml\"?)\n"},
         Refused{"None", "compare", 2,
                 "tinworm compare: takes two surveys or more of one car\n"
-                "tinworm compare OLD.yaml NEW.yaml\n"},
+                "Name them, or a folder that holds them: tinworm compare OLD.yaml NEW.yaml\n"},
         Refused{"Twice", "compare a.yaml b.yaml a.yaml", 2,
                 "tinworm compare: a.yaml is named twice\nName each survey once.\n"},
         Refused{"Copy", "compare a.yaml copy.yaml", 2,
@@ -161,12 +163,43 @@ TEST(Compare, TextIsAsItIs) {
   };
   has("1 place worse, 0 repaired, 0 no longer visible, 0 newly seen, 0 the same within error.\n"
       "Wherry; 2 surveys, 2017-04-08 to 2025-04-12; body plan two-door-saloon 1\n");
-  has("  - 51 outer sill, left, rear end: worse, 0.08 mm lost since 2017-04-08 (0.00 to 0.16), 8 % "
-      "of the\n    sheet; 0.010 mm a year (0.000 to 0.020); to the limit of 0.85 mm: "
-      "2.6 years or more; to a hole:\n    46 years or more\n");
+  has("What got worse, the largest change first\n"
+      "  - 51 outer sill, left, rear end: 0.08 mm lost since 2017-04-08 (0.00 to 0.16), 8 % of the "
+      "sheet;\n    0.010 mm a year (0.000 to 0.020); to the limit of 0.85 mm: 2 years or more; to "
+      "a "
+      "hole: 46 years\n    or more\n");
   has("Next survey\n  - 2025-10: 6 months, as is usual for a car driven on salted roads\n");
   has("Rates and times are ranges for planning, no date of failure");
   has("Local law and licensed\ninspection decide. What wasn't seen is not known.\n");
+}
+
+// One line for what shares a change and a reason, by zones.
+TEST(Compare, TextGathersPlacesByTheirReason) {
+  const Workshop workshop;
+  const std::string places =
+      "zones:\n  51:\n    found:\n      - rear end: scale\n      - middle: scale\n  53:\n"
+      "    found:\n      - rear end: scale\n";
+  const std::string mended = places + "    repairs:\n      - let-in, seam-weld, 2019-05, sound\n";
+  workshop.put("a.yaml", survey("2017-04-08", "seen: {bare: 51-56}\n" + places));
+  workshop.put("b.yaml", survey("2021-04-08", "seen: {bare: 51-56}\n" + mended));
+  const std::string text = workshop.run("compare a.yaml b.yaml").results;
+  for (const char* part : {"Repaired\n  - repaired since 2017-04-08 (let-in of 2019-05): 53 sill "
+                           "membrane, left (rear end)\n",
+                           "Not comparable\n  - rust then and now, never measured: 51 outer sill, "
+                           "left (rear end, middle)\n"})
+    EXPECT_NE(text.find(part), std::string::npos) << "no \"" << part << "\" in\n" << text;
+}
+
+TEST(Compare, TellsFirstThatItMayNotBeOneCar) {
+  const Workshop workshop;
+  workshop.put("a.yaml", survey("2017-04-08", sill(".98 .99")));
+  std::string other = survey("2021-04-08", sill(".98 .99"));
+  other.replace(other.find("name: Wherry"), 12, "name: Coble");
+  workshop.put("b.yaml", other);
+  const std::string text = workshop.run("compare a.yaml b.yaml").results;
+  EXPECT_NE(text.find("\nThese may be surveys of different cars: see the questions.\n\nSurveys\n"),
+            std::string::npos)
+      << text;
 }
 
 // A row for each zone, spot and survey, as many cells in each.
