@@ -133,39 +133,46 @@ struct Placing {
   double cost = 0;
 };
 
+// The best seat for one callout as the space stands; its cost is no_seat or more where there is
+// none that is good enough.
+std::pair<Box, Seat> seated(const Drafting& drafting, const FreeSpace& space,
+                            const Callout& callout) {
+  const bool details_elsewhere = drafting.dress.details_elsewhere;
+  Box chosen;
+  Seat best;
+  const auto offer = [&](const Callout& words, double width, bool on_drawing, double surcharge) {
+    const Box box = box_of(words, width, drafting.measure);
+    const double before = best.cost;
+    const double more_lines = std::max(0.0, static_cast<double>(box.title.size()) - 2);
+    seek(drafting, space, *callout.mark, box, on_drawing, best, surcharge + line_cost * more_lines);
+    if (best.cost < before) chosen = box;
+  };
+  const Callout title{callout.mark, callout.title, ""};
+  for (const double width : {62.0, 50.0, 38.0}) offer(callout, width, false, 0);
+  if (details_elsewhere)
+    for (const double width : {62.0, 50.0, 38.0}) offer(title, width, false, alone_cost);
+  // The first line alone needs less room.
+  for (const bool on_drawing : {false, true}) {
+    if (best.cost < FreeSpace::never) break;
+    best = {};
+    offer(title, 62, on_drawing, 0);
+  }
+  if (details_elsewhere && best.cost > too_far) best.cost = no_seat;
+  return {std::move(chosen), best};
+}
+
 // Seats for all callouts, chosen one after the other in the given order.
 Placing placed_in_order(const Drafting& drafting, const std::vector<Callout>& callouts,
                         const std::vector<std::size_t>& order) {
   FreeSpace space = drafting.space;
   Placing placing{std::vector<std::pair<Box, Seat>>(callouts.size()), 0};
   for (const std::size_t i : order) {
-    const Callout& callout = callouts[i];
-    auto& [chosen, best] = placing.seats[i];
-    const auto offer = [&](const Callout& words, double width, double surcharge) {
-      const Box box = box_of(words, width, drafting.measure);
-      const double before = best.cost;
-      const double more_lines = std::max(0.0, static_cast<double>(box.title.size()) - 2);
-      seek(drafting, space, *callout.mark, box, false, best, surcharge + line_cost * more_lines);
-      if (best.cost < before) chosen = box;
-    };
-    const Callout title{callout.mark, callout.title, ""};
-    for (const double width : {62.0, 50.0, 38.0}) offer(callout, width, 0);
-    if (drafting.dress.details_elsewhere)
-      for (const double width : {62.0, 50.0, 38.0}) offer(title, width, alone_cost);
-    if (best.cost >= FreeSpace::never) {  // the first line alone needs less room
-      best = {};
-      chosen = box_of(title, 62, drafting.measure);
-      seek(drafting, space, *callout.mark, chosen, false, best);
-    }
-    if (best.cost >= FreeSpace::never) {
-      best = {};
-      seek(drafting, space, *callout.mark, chosen, true, best);
-    }
-    if (drafting.dress.details_elsewhere && best.cost > too_far) best.cost = no_seat;
-    placing.cost += std::min(best.cost, no_seat);
-    if (best.cost >= no_seat) continue;
-    space.write(best.area);
-    space.lead(best.from, best.to);
+    placing.seats[i] = seated(drafting, space, callouts[i]);
+    const Seat& seat = placing.seats[i].second;
+    placing.cost += std::min(seat.cost, no_seat);
+    if (seat.cost >= no_seat) continue;
+    space.write(seat.area);
+    space.lead(seat.from, seat.to);
   }
   return placing;
 }
