@@ -54,8 +54,8 @@ TEST(CommandLine, SaysWhatIsWrongAndWhatWasMeant) {
        "tinworm weigh: good.yaml ends as surveys and body plans do; outputs never replace one\n"
        "Give it an ending of its own (text, json or csv).\n"},
       {"work", "tinworm work: the survey to read is missing\ntinworm work SURVEY.yaml\n"},
-      {"work good.yaml -o plan.pdf",
-       "tinworm work: work doesn't make pdf\nIt makes text, json or csv.\n"},
+      {"work good.yaml -o plan.png",
+       "tinworm work: work doesn't make png\nIt makes text, json, csv or pdf.\n"},
       {"work good.yaml --rate mine.yaml",
        "tinworm work: there is no option --rate\nDid you mean --rates?\n"},
       {"map good.yaml",
