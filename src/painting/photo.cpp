@@ -4,6 +4,7 @@
 #include <memory>
 #include <stdexcept>
 #include <string>
+#include <utility>
 
 #include <fmt/format.h>
 
@@ -53,7 +54,7 @@ void attach(cairo_surface_t* surface, const char* type, const std::string& text)
   if (status != CAIRO_STATUS_SUCCESS) {
     throw std::runtime_error(fmt::format("holding a photo: {}", cairo_status_to_string(status)));
   }
-  kept.release();
+  [[maybe_unused]] const std::string* const of_cairo = kept.release();
 }
 
 }  // namespace
