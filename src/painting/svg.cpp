@@ -1,5 +1,6 @@
 #include <algorithm>
 #include <map>
+#include <set>
 #include <stdexcept>
 
 #include <cairo-svg.h>
@@ -42,6 +43,26 @@ std::string renumbered(std::string_view svg) {
   }
   text.append(svg.substr(from));
   return text;
+}
+
+// Cairo writes a clip's rule where it is used; only on the clip's own path does it count (SVG 1.1,
+// 14.3.5). Without it glass would be filled like the door round it.
+std::string with_clip_rules(std::string svg) {
+  constexpr std::string_view use = "clip-path=\"url(#", rule = ")\" clip-rule=\"evenodd\"";
+  std::set<std::string, std::less<>> even_odd;
+  for (std::size_t at = svg.find(use); at != svg.npos; at = svg.find(use, at + 1)) {
+    const std::size_t name = at + use.size(), end = svg.find(')', name);
+    if (end != svg.npos && svg.compare(end, rule.size(), rule) == 0)
+      even_odd.insert(svg.substr(name, end - name));
+  }
+  constexpr std::string_view clip = "<clipPath id=\"", path = "<path ";
+  for (std::size_t at = svg.find(clip); at != svg.npos; at = svg.find(clip, at + 1)) {
+    const std::size_t name = at + clip.size(), end = svg.find('"', name);
+    if (end == svg.npos || !even_odd.contains(svg.substr(name, end - name))) continue;
+    const std::size_t drawn = svg.find(path, end);
+    if (drawn != svg.npos) svg.insert(drawn + path.size(), "clip-rule=\"evenodd\" ");
+  }
+  return svg;
 }
 
 std::string escaped(std::string_view text) {
@@ -90,7 +111,7 @@ std::string to_svg(const scene::Page& page, const Metadata& metadata, Warnings* 
   check(cairo.get(), "drawing the SVG");
   cairo_surface_finish(surface.get());
   check(surface.get(), "finishing the SVG");
-  std::string svg = renumbered(raw);
+  std::string svg = with_clip_rules(renumbered(raw));
   const std::size_t root = svg.find("<svg");
   const std::size_t after = root == std::string::npos ? root : svg.find(">\n", root);
   if (after == std::string::npos) throw std::runtime_error("finishing the SVG: no root element");

@@ -47,7 +47,8 @@ Stroke thinned(Stroke stroke, double share) {
   return stroke;
 }
 
-// Where only part of a zone was seen, thin rows of the not-seen diagonals run over its tint.
+// Where only part of a zone, or not its inside, was seen, thin rows of the not-seen diagonals run
+// over its tint.
 Clipped part_seen(const std::vector<Polyline>& shape) {
   Clipped over{shape, strokes(Texture::wide_diagonals, shape, not_seen_mark)};
   for (Shape& each : over.within) {
@@ -93,10 +94,12 @@ void tint(Drafting& drafting, const DrawnZone& drawn) {
     return;
   }
   used.zones.insert(zone.step);
-  if (zone.seen_share < 0.995) {
-    items.push_back(part_seen(drawn.shape));
-    used.part_seen = true;
-  }
+  // White would say that a box nobody looked into is sound.
+  const bool part = zone.seen_share < 0.995;
+  const bool hollow = !part && zone.inside == "not-seen" && zone.step == Step::sound;
+  if (part || hollow) items.push_back(part_seen(drawn.shape));
+  used.part_seen |= part;
+  used.inside_not_seen |= hollow;
   if (zone.evidence == weighing::Evidence::looked && zone.step > Step::sound) {
     items.push_back(looked_edge(zone.step, drawn.shape));
     used.looked_at = true;

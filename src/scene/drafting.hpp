@@ -40,7 +40,8 @@ struct Cover {  // glass, a wheel or a lamp that hides what lies beneath
 struct Used {  // what the drawing uses, for the legend
   std::set<weighing::Step> zones, spots;
   std::set<body::Role> roles;
-  bool not_seen = false, part_seen = false, not_fitted = false, looked_at = false;
+  bool not_seen = false, part_seen = false, inside_not_seen = false, not_fitted = false,
+       looked_at = false;
   bool stations = false, place_unknown = false, ranks = false, unranked = false;
   bool repair_relied = false, repair_not_relied = false, repair_not_known = false;
   bool circles = false;

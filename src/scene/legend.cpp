@@ -62,11 +62,16 @@ LegendEntry repair_entry(RepairEdge kind, std::string meaning) {
   return {"repaired", std::move(meaning), {edge(thin_edge), repair_edge(kind, {polyline(whole)})}};
 }
 
-LegendEntry part_entry() {
+LegendEntry part_entry(const Used& used) {
   Clipped rows{{polyline(whole)},
                strokes(Texture::wide_diagonals, {polyline(whole)}, not_seen_mark)};
   for (Shape& each : rows.within) each.stroke->width_pt = 0.7;
-  return {"seen in part", "the rest is not known", {rows, edge(thin_edge)}};
+  const bool both = used.part_seen && used.inside_not_seen;
+  return {both             ? "seen in part, or inside not seen"
+          : used.part_seen ? "seen in part"
+                           : "inside not seen",
+          "the rest is not known",
+          {rows, edge(thin_edge)}};
 }
 
 LegendEntry station_entry() {
@@ -124,7 +129,7 @@ std::vector<LegendEntry> legend_of(const Used& used, const rules::Rules& rules) 
     }
   }
   if (used.not_seen) entries.push_back(step_entry(Step::not_seen, true, false));
-  if (used.part_seen) entries.push_back(part_entry());
+  if (used.part_seen || used.inside_not_seen) entries.push_back(part_entry(used));
   if (used.not_fitted) entries.push_back(not_fitted_entry());
   if (used.looked_at) entries.push_back(looked_entry());
   if (used.place_unknown) entries.push_back(unknown_place_entry());

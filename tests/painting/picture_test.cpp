@@ -5,6 +5,7 @@
 #include <cstdio>
 #include <filesystem>
 #include <fstream>
+#include <regex>
 #include <thread>
 
 #include <gmock/gmock.h>
@@ -136,6 +137,22 @@ TEST_F(Picture, SvgIsWellFormedAndSaysWhatItIs) {
   EXPECT_THAT(svg, HasSubstr("Survey SHA-256: 3f9a0c1be27d"));
   run("rsvg-convert -w 600 " + path + " -o " + (folder / "map.png").string());
   EXPECT_GT(std::filesystem::file_size(folder / "map.png"), 10'000U);
+}
+
+// SVG 1.1, 14.3.5: the rule counts on what stands inside the clip, not where the clip is used.
+TEST_F(Picture, SvgClipsHaveTheirRuleWhereItCounts) {
+  const std::string svg = to_svg(pages()[0], metadata);
+  const std::regex used("clip-path=\"url\\(#([a-z0-9]+)\\)\" clip-rule=\"(evenodd|nonzero)\"");
+  std::size_t even_odd = 0;
+  for (std::sregex_iterator each(svg.begin(), svg.end(), used), end; each != end; ++each) {
+    const std::string clip = "<clipPath id=\"" + (*each)[1].str() + "\">\n  <path ";
+    const std::size_t at = svg.find(clip);
+    ASSERT_NE(at, std::string::npos) << clip;
+    const bool ruled = svg.compare(at + clip.size(), 20, "clip-rule=\"evenodd\" ") == 0;
+    EXPECT_EQ(ruled, (*each)[2] == "evenodd") << clip;
+    even_odd += (*each)[2] == "evenodd";
+  }
+  EXPECT_GT(even_odd, 10U);
 }
 
 TEST_F(Picture, PngHasItsSizeAndText) {

@@ -330,6 +330,28 @@ TEST(Diagram, NotSeenIsNeverDrawnAsSound) {
   }
 }
 
+TEST(Diagram, ABoxThatNobodyLookedIntoIsNotWhite) {
+  survey::Survey survey = fixture::clean_survey(fixture::plan());
+  const auto striped = [](const Page& page) {
+    std::size_t count = 0;
+    for (const Item& item : fixture::layer(page, "zones")->items) {
+      const auto* clipped = std::get_if<Clipped>(&item);
+      count += clipped && clipped->within[0].stroke &&
+               clipped->within[0].stroke->colour == not_seen_mark;
+    }
+    return count;
+  };
+  EXPECT_EQ(striped(fixture::drawn(fixture::weighed(survey))[0]), 0U);
+  survey.zones[67].inside = survey::Inside::not_seen;
+  const Page page = fixture::drawn(fixture::weighed(survey))[0];
+  EXPECT_EQ(striped(page), 1U);
+  EXPECT_THAT(fixture::said(page, Says::legend),
+              HasSubstr("inside not seen: the rest is not known"));
+  survey.seen[68] = {survey::SeenWord::part, 0.5, "", {}};
+  EXPECT_THAT(fixture::said(fixture::drawn(fixture::weighed(survey))[0], Says::legend),
+              HasSubstr("seen in part, or inside not seen: the rest is not known"));
+}
+
 TEST(Diagram, ASpotStandsAtItsPlaceAndSize) {
   survey::Survey survey = fixture::clean_survey(fixture::plan());
   survey.zones[20].found = {
