@@ -57,6 +57,17 @@ std::string opening(const Result& result, const Plan& plan, const TextStyle& sty
              style.width, "", "");
 }
 
+// What is to be looked into before anything is cut; the tasks are reckoned without it.
+std::string opening_up(const Result& result, const TextStyle& style) {
+  if (!result.open_up_first) return "";
+  std::vector<std::string> parts;
+  for (const weighing::OpenUp& each : result.open_up)
+    parts.push_back(zone_title(result, each.zone, each.own));
+  return section("To open up and measure before anything is cut: then reckon anew",
+                 indented(fmt::format("{}", fmt::join(parts, "; ")), style.width, "  ", "  "),
+                 style);
+}
+
 std::string totals(const Plan& plan, const TextStyle& style) {
   if (plan.tasks.empty()) return "";
   const auto row = [&](const char* name, double hours, double money) {
@@ -143,7 +154,7 @@ std::string rates_text(const Plan& plan) {
 }
 
 std::string work_text(const Result& result, const Plan& plan, const TextStyle& style) {
-  return opening(result, plan, style) + totals(plan, style) +
+  return opening(result, plan, style) + totals(plan, style) + opening_up(result, style) +
          section("To cut and weld (numbers are the order of work)", heavy_tasks(plan, style),
                  style) +
          section("To clean, treat, coat and wax, and drains", light_tasks(plan, style), style) +

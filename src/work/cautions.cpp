@@ -25,13 +25,26 @@ bool takes_paint_off(const Subject& on) {
   return on.task.kind == Kind::cut || on.task.kind == Kind::treat;
 }
 
-bool is_by_the_tank(const Subject& on) {
+// Cut within so far of a mounting that carries that.
+bool is_cut_near(const Subject& on, body::Carries carries, double within_mm) {
   if (!is_welded(on) || !on.zone || !on.zone->plan) return false;
-  constexpr double spread_of_heat_mm = 500;  // this method's own
   return std::ranges::any_of(on.result.body->mounts, [&](const body::Mount& mount) {
-    return mount.carries == body::Carries::tank &&
-           geometry::distance_mm(mount.at, on.zone->plan->extent) <= spread_of_heat_mm;
+    return mount.carries == carries &&
+           geometry::distance_mm(mount.at, on.zone->plan->extent) <= within_mm;
   });
+}
+
+bool is_by_the_tank(const Subject& on) {
+  constexpr double spread_of_heat_mm = 500;  // this method's own
+  return is_cut_near(on, body::Carries::tank, spread_of_heat_mm);
+}
+
+bool holds_a_spring(const Subject& on) {
+  return is_cut_near(on, body::Carries::suspension, on.result.constants.near_radius_mm);
+}
+
+bool holds_a_belt(const Subject& on) {
+  return is_cut_near(on, body::Carries::belts, on.result.constants.near_radius_mm);
 }
 
 bool weakens(const Subject& on) {
@@ -88,6 +101,12 @@ constexpr Rule rules[] = {
      "stand the car on rated stands, on points that were tapped and found sound and near where "
      "its weight will be in use, never on the part that is cut; a second support; nobody inside. "
      "A rotten car shifts when it is cut."},
+    {holds_a_spring,
+     "a spring, damper or suspension arm is held here or near: carry the wheel or axle, and unload "
+     "or take out the spring, before metal that holds it is cut."},
+    {holds_a_belt,
+     "a seat belt is anchored here or near: metal no thinner than it was, the anchorage's plate "
+     "renewed with it, and the belt checked; local law may want it inspected."},
     {is_welded,
      "before any weld, drain and move fuel and brake lines, wiring, trim, felt, foam and wax out "
      "of the heat, inside boxes too; extinguisher at hand, and watch for fire for 30 to 60 "

@@ -77,10 +77,13 @@ class Orderer {
           urgency_[early] = std::min(urgency_[early], urgency_[late]);
   }
 
+  // Heat burns a fresh coat: whatever is welded comes before whatever is coated.
+  static int coats(Kind kind) { return kind == Kind::protect ? 2 : kind == Kind::treat ? 1 : 0; }
+
   auto turn(std::size_t i) const {
     const Task& task = tasks_[i];
-    return std::tuple(urgency_[i], task.kind == Kind::protect, task.kind != Kind::drains,
-                      stage_of(i), task.kind, task.side != first_side_, task.zone, task.own);
+    return std::tuple(coats(task.kind), urgency_[i], task.kind != Kind::drains, stage_of(i),
+                      task.kind, task.side != first_side_, task.zone, task.own);
   }
 
   void number() {

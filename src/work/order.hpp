@@ -8,7 +8,8 @@
 
 namespace tinworm::work {
 
-// Puts tasks in order, numbers them and sets `after`. By urgency, a task taking over that of what
+// Puts tasks in order, numbers them and sets `after`. What is welded before what is coated, since
+// heat burns a fresh coat; within that by urgency, a task taking over that of what
 // waits for it; then by stage (job.hpp), side and number. What waits:
 // - cuts in sills: for the bracing; those of one side for those of the other, the sounder side
 //   (fewer likely hours) first, so that both are never open at once;

@@ -70,6 +70,13 @@ TEST(Order, OpensThePartsDrainsFirst) {
 }
 
 // Two parts that hide each other, and a ring of three: the plan is made all the same.
+// The skin is the least urgent of all cuts, and yet cut before the frame's film of rust is coated.
+TEST(Order, WeldsBeforeItCoats) {
+  survey::Survey survey = with_holes({41});
+  survey.zones[11].found = {fixture::car::spot("film", survey::Rust::surface)};
+  EXPECT_EQ(text(planned(survey)), "cut 41, treat 11, protect 0 after 1");
+}
+
 TEST(Order, OutlivesPartsThatHideEachOther) {
   body::Plan ring = fixture::car::plan();
   for (body::Zone& zone : ring.zones) {

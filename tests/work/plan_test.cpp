@@ -200,6 +200,15 @@ TEST(Cautions, AreThoseOfTheTasks) {
       fixture::car::mount("tank strap", body::Carries::tank, {1800, 0, 250}, {11}));
   survey.body = std::make_shared<const body::Plan>(with_tank);
   EXPECT_THAT(texts(survey), HasSubstr("tank: take it out")) << "400 mm off";
+  EXPECT_THAT(texts(survey), testing::Not(HasSubstr("unload or take out the spring")));
+  EXPECT_THAT(texts(survey), testing::Not(HasSubstr("seat belt")));
+  with_tank.mounts.push_back(
+      fixture::car::mount("spring eye", body::Carries::suspension, {900, 0, 250}, {11}));
+  with_tank.mounts.push_back(
+      fixture::car::mount("belt anchorage", body::Carries::belts, {900, 0, 250}, {11}));
+  survey.body = std::make_shared<const body::Plan>(with_tank);
+  EXPECT_THAT(texts(survey), HasSubstr("unload or take out the spring"));
+  EXPECT_THAT(texts(survey), HasSubstr("a seat belt is anchored here or near"));
   survey.zones[11].found[0].stuffed = survey::Stuffed::foam;
   EXPECT_THAT(texts(survey), HasSubstr("the box is stuffed"));
 }
