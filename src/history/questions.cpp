@@ -44,6 +44,7 @@ class Asker {
     ask_about_thicker();
     ask_about_gauge();
     for (const ZoneHistory& zone : histories_) ask_about_late_repairs(zone);
+    ask_about_thin_again();
     for (std::size_t i = 1; i < years_.size(); ++i) {
       ask_about_car(i);
       ask_about_odometer(i);
@@ -120,6 +121,30 @@ class Asker {
                       word(each.repair->kind), missed, date(each.recorded)),
           "A repair that a survey passed over was well hidden, or its date is wrong.");
     }
+  }
+
+  // A repair starts a new history, and what it lost since would go unsaid.
+  void ask_about_thin_again() {
+    Asked about;
+    for (const ZoneHistory& zone : histories_) {
+      const ZoneYear& now = zone.years.back();
+      if (zone.mended.empty() || !now.seen()) continue;
+      for (const Place& place : places_of(zone)) {
+        const Record& last = place.last();
+        const bool worn = last.found && last.step >= weighing::Step::pitted;
+        if (place.zone_mean || !worn || !last.metal_left) continue;
+        if (place.change != Change::repaired) continue;
+        about.add(*now.facts, place.name,
+                  fmt::format("{} ({:.0f} % of the sheet left)", title(now, place.name),
+                              100 * last.metal_left->value));
+      }
+    }
+    if (about.entries.empty()) return;
+    ask("thin-after-repair", about,
+        fmt::format("was this part of what was mended since {}: {}?", date(0),
+                    weighing::list(about.entries)),
+        "If it was, all that is missing went in the time since the repair; if not, the repair "
+        "stopped short of the rust.");
   }
 
   void ask_about_car(std::size_t i) {
@@ -283,9 +308,9 @@ class Asker {
 
 const std::vector<std::string_view>& question_kinds() {
   static const std::vector<std::string_view> kinds = {
-      "another-car",  "thicker-than-before", "rust-gone",      "hidden-since",
-      "coat-thicker", "repair-found-later",  "baseline-moved", "odometer-back",
-      "spot-name",    "not-measured-again",  "gauge-not-named"};
+      "another-car",   "thicker-than-before", "thin-after-repair",  "rust-gone",
+      "hidden-since",  "coat-thicker",        "repair-found-later", "baseline-moved",
+      "odometer-back", "spot-name",           "not-measured-again", "gauge-not-named"};
   return kinds;
 }
 

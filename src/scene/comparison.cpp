@@ -45,8 +45,8 @@ std::vector<StripCell> cells_of(const Comparison& comparison, const std::string&
       {"Surveys compared",
        fmt::format("{} to {}", first.survey.visit.date.text(), latest.survey.visit.date.text()),
        fmt::format("{} surveys", comparison.surveys.size()), 46, false, false},
-      {"Verdict now", capitalised(weighing::sentence(latest.verdict)),
-       latest.open_up_first ? "open up first" : "", 48, true, false},
+      {"Verdict now", capitalised(weighing::sentence(latest.verdict)), left_open(latest), 48, true,
+       false},
       {"Sheet", sheet, "page " + number, 40, false, false}};
   if (scale > 0) cells.push_back({"Scale", fmt::format("1:{}", scale), "", 48, false, true});
   cells.push_back({"Fingerprints, SHA-256", latest.sha256.substr(0, 12),

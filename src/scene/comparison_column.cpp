@@ -68,11 +68,14 @@ void write_head(Writer& writer, const Comparison& comparison) {
   const auto date = [&](const weighing::Result& each) { return each.survey.visit.date.text(); };
   writer.block("Changed since " + date(comparison.surveys.front()).substr(0, 7), title_style);
   writer.y += 0.6;
-  writer.block(
-      fmt::format("Then: {}. Now: {}{}.", weighing::sentence(comparison.surveys.front().verdict),
-                  weighing::sentence(comparison.latest().verdict),
-                  comparison.latest().open_up_first ? "; open up first" : ""),
-      second_style);
+  const weighing::Result& latest = comparison.latest();
+  std::string now(weighing::sentence(latest.verdict));
+  if (latest.could_be != latest.verdict)
+    now += fmt::format("; could be: {}", weighing::sentence(latest.could_be));
+  if (latest.open_up_first) now += "; open up first";
+  writer.block(fmt::format("Then: {}. Now: {}.",
+                           weighing::sentence(comparison.surveys.front().verdict), now),
+               second_style);
   writer.y += apart_mm * 0.7;
 }
 

@@ -116,4 +116,10 @@ std::string capitalised(std::string_view text) {
   return word;
 }
 
+std::string left_open(const weighing::Result& result) {
+  const bool worse = result.could_be != result.verdict;
+  if (!result.open_up_first) return worse ? "could be worse" : "";
+  return worse ? "could be worse; open up first" : "open up first";
+}
+
 }  // namespace tinworm::scene

@@ -21,6 +21,8 @@ std::string metal_words(const weighing::Spot& spot);
 std::string_view evidence_words(weighing::Evidence evidence);
 // "51–54, 61": in order, each once, runs of three or more as ranges
 std::string number_list(std::vector<int> numbers);
+// "could be worse; open up first": what a verdict leaves open. Empty where it leaves nothing.
+std::string left_open(const weighing::Result& result);
 // First letter large: "Outer sill".
 std::string capitalised(std::string_view text);
 

@@ -37,7 +37,7 @@ void name_year(Layer& layer, const weighing::Result& result, const Area& cell,
   };
   line(result.survey.visit.date.text(), date_style, 3.2);
   line(capitalised(weighing::sentence(result.verdict)), verdict_style, 6.6);
-  if (result.open_up_first) line("open up first", verdict_style, 9.6);
+  if (const std::string open = left_open(result); !open.empty()) line(open, verdict_style, 9.6);
 }
 
 void draw_small(Page& page, const weighing::Result& result, const Sheet& sheet,

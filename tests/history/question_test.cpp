@@ -53,6 +53,16 @@ const std::vector<Case> cases = {
      "is it the same car? Name, year or chassis number of 2025 differ from those of 2017. Metal of "
      "two cars compared says nothing of either.",
      {{"2017", end_1}, {"2025", end_1, "name: Wherry, chassis-number: W2"}}},
+    {"thin-after-repair",
+     {{"2017", rust},
+      {"2025", in_sill("reference: 1.00 1.01 .99\n    " + found({"end: scale, metal .70"}) +
+                       repairs({"let-in, seam-weld, 2021"}))}},
+     "was this part of what was mended since 2017: outer sill, left (51), end (70 % of the sheet "
+     "left)? If it was, all that is missing went in the time since the repair; if not, the repair "
+     "stopped short of the rust.",
+     {{"2017", rust},
+      {"2025", in_sill("reference: 1.00 1.01 .99\n    " + found({"end: none, metal .99"}) +
+                       repairs({"let-in, seam-weld, 2021"}))}}},
     {"thicker-than-before",
      {{"2017", end_08}, {"2025", end_1}},
      "why does metal read thicker than before, with no repair on record: outer sill, left (51), "
