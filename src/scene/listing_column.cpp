@@ -26,7 +26,7 @@ constexpr Fullness fullnesses[] = {
 
 bool speaks_for_itself(const LegendEntry& entry) {
   using weighing::Step;
-  if (entry.words == "seen in part") return true;
+  if (entry.words.starts_with("seen in part") || entry.words == "inside not seen") return true;
   for (const Step step : {Step::not_seen, Step::sound, Step::film, Step::pitted, Step::thin,
                           Step::weak, Step::holed}) {
     if (entry.words == step_name(step)) return true;
@@ -77,6 +77,8 @@ void write_all(Writer& writer, const Drafting& drafting, const Fullness& fullnes
   write_verdict(writer, result);
   write_rules(writer, result, "");
   write_looked(writer, result, fullness.key == Key::brief ? Setting::flowing : Setting::lines);
+  if (const std::string elsewhere = elsewhere_line(result, drafting.sheet.kind); !elsewhere.empty())
+    writer.block(elsewhere, list_style);
   write_unseen(writer, result, fullness.most_zones);
   write_repairs(writer, result, repairs_mm);
   write_key(writer, drafting, fullness);

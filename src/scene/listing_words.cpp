@@ -98,6 +98,15 @@ std::string found_line(const weighing::Result& result) {
                      counted(seen, "zone seen", "zones seen"));
 }
 
+// A coat that may be filler: what a magnet would find first.
+std::string coat_line(const weighing::Result& result) {
+  std::vector<int> zones;
+  for (const weighing::Zone& zone : result.zones)
+    if (zone.number != 0 && zone.film && zone.film->reading == "filler-likely")
+      zones.push_back(zone.number);
+  return zones.empty() ? "" : fmt::format("Thick coat, may be filler: {}.", number_list(zones));
+}
+
 std::string signed_line(const survey::Visit& visit) {
   if (visit.by.empty()) return "";
   return fmt::format("Surveyed by {}; interest in the sale: {}.", visit.by,
@@ -182,8 +191,9 @@ void write_list(Writer& writer, const std::string& heading, const Style& heading
 }  // namespace
 
 std::vector<std::string> looked_lines(const weighing::Result& result) {
-  std::vector<std::string> lines{signed_line(result.survey.visit), shares_line(result.main),
-                                 ways_line(result), tools_line(result.survey), found_line(result)};
+  std::vector<std::string> lines{
+      signed_line(result.survey.visit), shares_line(result.main), ways_line(result),
+      tools_line(result.survey),        found_line(result),       coat_line(result)};
   std::erase(lines, "");
   return lines;
 }
@@ -202,6 +212,21 @@ std::vector<std::string> unseen_lines(const weighing::Result& result, std::size_
   add("Not inside", unseen.inside, most);
   add("To open up first", unseen.open, std::min(first, most));
   return lines;
+}
+
+std::string elsewhere_line(const weighing::Result& result, SheetKind kind) {
+  std::vector<int> zones;
+  for (const weighing::Zone& zone : result.zones) {
+    const body::Zone* plan = zone.number == 0 ? nullptr : result.body->zone(zone.number);
+    if (plan == nullptr || std::ranges::none_of(zone.spots, &weighing::Spot::found)) continue;
+    const bool here = std::ranges::any_of(plan->drawn, [&](const body::Drawing& drawing) {
+      return drawing_on(kind, *plan, drawing.view) != nullptr;
+    });
+    if (!here) zones.push_back(zone.number);
+  }
+  if (zones.empty()) return "";
+  return fmt::format("Rust was found too on parts that this sheet doesn't show: {}.",
+                     number_list(zones));
 }
 
 std::string unseen_share(const weighing::Result& result) {

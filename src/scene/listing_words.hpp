@@ -4,13 +4,15 @@
 #include <string>
 #include <vector>
 
+#include "scene/sheet.hpp"
 #include "scene/writer.hpp"
 #include "weighing/result.hpp"
 
 namespace tinworm::scene {
 
 // How much of the main structure was measured, looked at, not seen; with what; where rust was found
-// and that none was found elsewhere, where looked; who looked, if the result says.
+// and that none was found elsewhere, where looked; coats that may be filler; who looked, if the
+// result says.
 std::vector<std::string> looked_lines(const weighing::Result& result);
 
 constexpr std::size_t no_limit = 1000;  // no body has as many zones
@@ -18,6 +20,9 @@ constexpr std::size_t no_limit = 1000;  // no body has as many zones
 // Zones not seen by how; seen in part; insides not seen; what to open up first. Of each the first
 // `most`, "and 7 more zones".
 std::vector<std::string> unseen_lines(const weighing::Result& result, std::size_t most = no_limit);
+
+// "Rust was found too on parts that this sheet doesn't show: 91, 97."; empty where it shows all.
+std::string elsewhere_line(const weighing::Result& result, SheetKind kind);
 
 // "10 % of the main structure was not seen."; empty where the body has none.
 std::string unseen_share(const weighing::Result& result);

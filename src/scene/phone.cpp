@@ -135,6 +135,8 @@ std::optional<Page> phone_page(const weighing::Result& result, SheetKind kind,
   write_places(writer, drafting);
   if (options.for_sale) {
     write_looked(writer, result);
+    if (const std::string elsewhere = elsewhere_line(result, kind); !elsewhere.empty())
+      writer.block(elsewhere, list_style);
     write_unseen_names(writer, result);
     write_repairs(writer, result, no_end_mm);
   }

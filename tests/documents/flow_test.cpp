@@ -126,7 +126,8 @@ TEST(Flow, FiguresStandUnderEachOtherAtTheRight) {
   flow.table({{"what"}, {"EUR", 1, scene::Align::right}},
              {{{"a", "9"}, "", "", false}, {{"b", "12 345"}, "", "", false}});
   std::vector<double> ends;
-  for (const scene::Text* text : fixture::running_text(std::move(flow).pages().front()))
+  const auto pages = std::move(flow).pages();
+  for (const scene::Text* text : fixture::running_text(pages.front()))
     if (text->align == scene::Align::right) ends.push_back(text->area.right());
   ASSERT_EQ(ends.size(), 3U);
   EXPECT_NEAR(ends[0], ends[1], 1e-9);

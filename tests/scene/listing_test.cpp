@@ -250,5 +250,28 @@ TEST(ForSale, OnceStrippedStaysAsItIs) {
   EXPECT_EQ(repair_lines(once), repair_lines(twice));
 }
 
+TEST(ForSale, NamesCoatsThatMayBeFiller) {
+  survey::Survey survey = fixture::clean_survey(fixture::plan());
+  EXPECT_THAT(looked_lines(for_sale(fixture::weighed(survey), false)),
+              Not(testing::Contains(HasSubstr("filler"))));
+  survey.zones[51].film_um = {140, 155, 2900};
+  survey.zones[95].film_um = {2000, 2100, 2500};
+  EXPECT_THAT(looked_lines(for_sale(fixture::weighed(survey), false)),
+              testing::Contains("Thick coat, may be filler: 51, 95."));
+}
+
+TEST(ForSale, SaysWhatTheSheetDoesNotShow) {
+  survey::Survey survey = fixture::clean_survey(fixture::plan());
+  const auto line = [&](SheetKind kind) {
+    return elsewhere_line(for_sale(fixture::weighed(survey), false), kind);
+  };
+  EXPECT_EQ(line(SheetKind::structure), "");
+  survey.zones[97].found = {fixture::spot("top", survey::Rust::hole, {}, {30, 20})};
+  survey.zones[73].found = {fixture::spot("corner", survey::Rust::scale, {}, {30, 20})};
+  EXPECT_EQ(line(SheetKind::structure),
+            "Rust was found too on parts that this sheet doesn't show: 97.");
+  EXPECT_EQ(line(SheetKind::skin), "Rust was found too on parts that this sheet doesn't show: 73.");
+}
+
 }  // namespace
 }  // namespace tinworm::scene
