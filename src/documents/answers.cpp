@@ -125,19 +125,12 @@ std::string may_it_be_driven(const Result& result) {
   return "Nothing found forbids it";
 }
 
-std::vector<std::string> verdict_lines(const Result& result) {
+std::string verdict_line(const Result& result) {
   std::string verdict = fmt::format("Verdict: {}.", sentence(result.verdict));
   if (result.could_be != result.verdict)
     verdict += fmt::format(" Could be: {}.", sentence(result.could_be));
   if (result.open_up_first) verdict += " Open up first.";
-  std::vector<std::string> lines{verdict + " " + of_verdict(result.verdict)};
-  std::vector<std::string> first;
-  for (const survey::Also* each : before_use(result.survey)) first.push_back(remark(*each));
-  if (!first.empty())
-    lines.push_back(fmt::format("Before it is driven: {}.", fmt::join(first, "; ")));
-  if (const std::string rules = weighing::rules_text(result); !rules.empty())
-    lines.push_back(rules);
-  return lines;
+  return verdict + " " + of_verdict(result.verdict);
 }
 
 std::string finding_place(const weighing::Spot& spot) {
@@ -190,16 +183,17 @@ std::vector<std::string> first_lines(const Result& result, const work::Plan& pla
         cuts.push_back(output::part_title(task.zone, task.own, task.name, task.side));
   if (!cuts.empty()) lines.push_back(fmt::format("Cut and weld first: {}.", some(cuts, most)));
   if (cuts.empty() && !plan.tasks.empty())
-    lines.push_back(fmt::format("Clean, treat, coat and wax; {} tasks.", plan.tasks.size()));
+    lines.push_back(fmt::format("Clean, treat, coat and wax; {} task{}.", plan.tasks.size(),
+                                plan.tasks.size() == 1 ? "" : "s"));
   return lines;
 }
 
-std::vector<std::string> stop_lines(const Result& result) {
+std::vector<std::string> stop_lines(const Result& result, std::size_t most) {
   std::vector<std::string> lines;
   if (const auto drains = blocked_drains(result); !drains.empty())
-    lines.push_back(fmt::format("Open the drains of {}.", some(drains, 4)));
+    lines.push_back(fmt::format("Open the drains of {}.", some(drains, most)));
   if (const auto packs = wet_packs(result); !packs.empty())
-    lines.push_back(fmt::format("Take out what holds the wet at {}.", some(packs, 4)));
+    lines.push_back(fmt::format("Take out what holds the wet at {}.", some(packs, most)));
   const auto& use = result.survey.kept.use;
   if (use == survey::Use::salted)
     lines.push_back("Keep it off salted roads until it is treated, and wash it underneath.");

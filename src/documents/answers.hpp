@@ -13,8 +13,7 @@ namespace tinworm::documents {
 // "Not settled: what nobody saw could forbid it". Never a plain yes: law and licensed inspection
 // decide.
 std::string may_it_be_driven(const weighing::Result& result);
-// The verdict, what it rests on, what is to be seen to before it is driven.
-std::vector<std::string> verdict_lines(const weighing::Result& result);
+std::string verdict_line(const weighing::Result& result);  // the verdict and what it rests on
 
 struct WorstPlace {
   std::string title;   // "Outer sill, left (51), rear end: thin"
@@ -31,7 +30,7 @@ std::vector<std::string> unseen_lines(const weighing::Result& result, std::size_
 std::vector<std::string> first_lines(const weighing::Result& result, const work::Plan& plan,
                                      std::size_t most);
 // What feeds the rust today: drains, wet packing, salt. By common practice.
-std::vector<std::string> stop_lines(const weighing::Result& result);
+std::vector<std::string> stop_lines(const weighing::Result& result, std::size_t most);
 
 // Hours and money, what could come on top, and with a price what would be left.
 std::vector<std::string> cost_lines(const weighing::Result& result, const work::Plan& plan);

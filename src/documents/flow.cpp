@@ -1,6 +1,7 @@
 #include "documents/flow.hpp"
 
 #include <algorithm>
+#include <cstddef>
 
 namespace tinworm::documents {
 namespace {
@@ -174,33 +175,61 @@ void Flow::write(const std::vector<Column>& columns, const Laid& row, const Styl
                    scene::Stroke{scene::faint_ink, line_pt, {}}});
 }
 
+std::vector<Flow::Piece> Flow::pieces(const std::vector<Column>& columns,
+                                      const std::vector<Row>& rows, double most_mm) const {
+  std::vector<Piece> all;
+  for (const Row& row : rows) {
+    Laid whole = laid(columns, row.cells, style_of(row));
+    const double each = scene::line_height_mm(style_of(row));
+    const auto most = static_cast<std::size_t>((most_mm - row_gap_mm) / each);
+    std::size_t left = 1;
+    for (const auto& cell : whole.cells) left = std::max(left, cell.size());
+    for (bool first = true; left > 0; first = false) {
+      const std::size_t lines = std::min(left, most);
+      Piece piece{&row, {{}, each * static_cast<double>(lines) + row_gap_mm}, first};
+      for (auto& cell : whole.cells) {
+        const auto end = cell.begin() + static_cast<std::ptrdiff_t>(std::min(lines, cell.size()));
+        piece.laid.cells.emplace_back(cell.begin(), end);
+        cell.erase(cell.begin(), end);
+      }
+      all.push_back(std::move(piece));
+      left -= lines;
+    }
+  }
+  return all;
+}
+
+void Flow::mark(const Piece& piece, double first_column_mm) {
+  if (!piece.first) return;
+  scene::Page& page = pages_.back();
+  const Row& row = *piece.row;
+  if (!row.place.empty()) page.places.push_back({row.place, {paper_.text.x_mm, y_mm_}});
+  if (!row.link.empty())
+    page.links.push_back(
+        {{paper_.text.x_mm, y_mm_, first_column_mm, piece.laid.height_mm}, row.link});
+}
+
 void Flow::table(const std::vector<Column>& columns, const std::vector<Row>& rows) {
   std::vector<std::string> headings;
   for (const Column& column : columns) headings.push_back(column.heading);
   const Laid head = laid(columns, headings, small_heading_style);
-  std::vector<Laid> broken;
+  const std::vector<Piece> broken =
+      pieces(columns, rows, paper_.text.height_mm - headings_mm() - head.height_mm);
   double all_mm = head.height_mm;
-  for (const Row& row : rows) {
-    broken.push_back(laid(columns, row.cells, style_of(row)));
-    all_mm += broken.back().height_mm;
-  }
+  for (const Piece& each : broken) all_mm += each.laid.height_mm;
+  const double first_column = paper_.text.width_mm * share_of(columns[0], columns) - cell_gap_mm;
   bool headed = false;
-  for (std::size_t i = 0; i < rows.size(); ++i) {
-    const Row& row = rows[i];
-    double kept_mm = broken[i].height_mm + (headed ? 0 : head.height_mm);
-    const bool first = i == 0, last_but_one = i + 2 == rows.size();
-    if ((first || last_but_one) && i + 1 < rows.size()) kept_mm += broken[i + 1].height_mm;
+  for (std::size_t i = 0; i < broken.size(); ++i) {
+    const Piece& piece = broken[i];
+    double kept_mm = piece.laid.height_mm + (headed ? 0 : head.height_mm);
+    const bool first = i == 0, last_but_one = i + 2 == broken.size();
+    if ((first || last_but_one) && i + 1 < broken.size()) kept_mm += broken[i + 1].laid.height_mm;
     if (i == 0 && all_mm <= whole_table_mm) kept_mm = all_mm;
     const bool fresh = need(kept_mm);
     if (fresh || !headed) write(columns, head, small_heading_style, 0.7);
     headed = true;
-    scene::Page& page = pages_.back();
-    if (!row.place.empty()) page.places.push_back({row.place, {paper_.text.x_mm, y_mm_}});
-    if (!row.link.empty()) {
-      const double width = paper_.text.width_mm * share_of(columns[0], columns) - cell_gap_mm;
-      page.links.push_back({{paper_.text.x_mm, y_mm_, width, broken[i].height_mm}, row.link});
-    }
-    write(columns, broken[i], style_of(row), 0.25);
+    mark(piece, first_column);
+    write(columns, piece.laid, style_of(*piece.row), 0.25);
   }
   if (headed) y_mm_ += after_mm;
 }

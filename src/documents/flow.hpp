@@ -1,6 +1,6 @@
 // Text that runs down pages and on to the next. A heading waits for what it heads, so that none
-// stands alone at a foot; rows, small tables and blocks are never torn; a table's head is repeated
-// and no row of it stands alone.
+// stands alone at a foot; small tables, blocks and rows that a page holds are never torn; a table's
+// head is repeated and no row of it stands alone.
 #pragma once
 
 #include <functional>
@@ -50,6 +50,12 @@ class Flow {
     double height_mm = 0;
   };
 
+  struct Piece {  // of a table: a row, or what a page holds of one that none holds
+    const Row* row;
+    Laid laid;
+    bool first = true;
+  };
+
   double height_of(std::string_view text, const Style& style) const;
   double headings_mm() const;
   void start();
@@ -60,6 +66,9 @@ class Flow {
   void lines(const std::vector<std::string>& lines, const Style& style, double indent_mm);
   Laid laid(const std::vector<Column>& columns, const std::vector<std::string>& cells,
             const Style& style) const;
+  std::vector<Piece> pieces(const std::vector<Column>& columns, const std::vector<Row>& rows,
+                            double most_mm) const;
+  void mark(const Piece& piece, double first_column_mm);  // its place, its link
   void write(const std::vector<Column>& columns, const Laid& row, const Style& style,
              double line_pt);
 

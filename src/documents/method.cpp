@@ -128,14 +128,20 @@ void write_method(Flow& flow, const Result& result, const work::Plan& plan) {
 }
 
 void write_signatures(Flow& flow, const Result& result) {
-  constexpr double height_mm = 42, line_mm = 29;
+  constexpr double least_mm = 42, line_mm = 29, names_mm = line_mm + 4.5, below_mm = 2;
   const survey::Visit& visit = result.survey.visit;
+  const std::string& owner = result.survey.car.owner;
+  std::string surveyor = visit.by.empty() ? "name:" : visit.by;
+  if (!visit.interest.empty()) surveyor += "; interest in a sale of this car: " + visit.interest;
+  const double width = flow.width_mm() / 2 - 5;
+  const auto lines = scene::wrap(surveyor, small_style, width, flow.measure()).size();
+  const double names_height = scene::line_height_mm(small_style) * static_cast<double>(lines);
   flow.section("Signed", "signed");
-  flow.block(height_mm, [&](scene::Page& page, const scene::Area& area) {
+  flow.block(std::max(least_mm, names_mm + names_height + below_mm), [&](scene::Page& page,
+                                                                         const scene::Area& area) {
     scene::Layer& layer = page.layer("text");
     scene::set_block(layer, what_is_signed, text_style, {area.x_mm, area.y_mm}, area.width_mm,
                      flow.measure());
-    const double width = area.width_mm / 2 - 5;
     const auto line = [&](double x, const std::string& who, const std::string& name) {
       layer.items.push_back(
           scene::Shape{{scene::segment({x, area.y_mm + line_mm}, {x + width, area.y_mm + line_mm})},
@@ -143,14 +149,10 @@ void write_signatures(Flow& flow, const Result& result) {
                        scene::Stroke{scene::ink, 0.5, {}}});
       scene::set_block(layer, who, small_heading_style, {x, area.y_mm + line_mm + 1}, width,
                        flow.measure());
-      scene::set_block(layer, name, small_style, {x, area.y_mm + line_mm + 4.5}, width,
-                       flow.measure());
+      scene::set_block(layer, name, small_style, {x, area.y_mm + names_mm}, width, flow.measure());
     };
-    std::string surveyor = visit.by.empty() ? "name:" : visit.by;
-    if (!visit.interest.empty()) surveyor += "; interest in a sale of this car: " + visit.interest;
     line(area.x_mm, "looked at the car, date", surveyor);
-    line(area.right() - width, "received this paper, date",
-         result.survey.car.owner.empty() ? "name:" : result.survey.car.owner);
+    line(area.right() - width, "received this paper, date", owner.empty() ? "name:" : owner);
   });
 }
 

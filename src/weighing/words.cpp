@@ -168,12 +168,15 @@ std::string near_text(const Spot& spot) {
   return "";
 }
 
-std::string rules_text(const Result& result) {
-  if (result.rules_changed.empty()) return "";
+std::string rules_from(const Result& result) {
   std::string from = result.rules == "default" ? "" : result.rules;
   if (!result.rules_name.empty()) from += (from.empty() ? "" : ", ") + result.rules_name;
-  return fmt::format("Rules changed{}: {}.", from.empty() ? "" : " (" + from + ")",
-                     fmt::join(result.rules_changed, "; "));
+  return fmt::format("Rules changed{}", from.empty() ? "" : " (" + from + ")");
+}
+
+std::string rules_text(const Result& result) {
+  if (result.rules_changed.empty()) return "";
+  return fmt::format("{}: {}.", rules_from(result), fmt::join(result.rules_changed, "; "));
 }
 
 std::string describe(const Spot& spot, const Zone& zone, std::string_view rule,

@@ -25,6 +25,7 @@ bool judged_below_readings(const MetalLeft& metal);
 // "Rules changed (strict.yaml, Stricter for salted roads): near-radius 250 mm (default 300 mm); …":
 // every one of them, with what it stands at otherwise. Empty where none was.
 std::string rules_text(const Result& result);
+std::string rules_from(const Result& result);  // its beginning: "Rules changed (strict.yaml)"
 
 extern const char* const standing_caution;
 

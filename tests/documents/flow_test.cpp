@@ -92,6 +92,32 @@ TEST(Flow, TablesRepeatTheirHeadAndLoseNoRow) {
   }
 }
 
+TEST(Flow, ARowThatNoPageHoldsGoesOnAndLosesNoWord) {
+  std::string long_text;
+  for (int i = 0; i < 300; ++i) long_text += fmt::format("word{:03} ", i);
+  for (double down = 1; down < 80; down += 2.5) {
+    Flow flow(paper, measure);
+    fill(flow, down);
+    flow.section("Section", "there", "what it is about");
+    flow.table({{"what", 1}, {"long", 1}}, {{{"short", "row"}, "", "", false},
+                                            {{"one", long_text}, "place", "link", false},
+                                            {{"last", "row"}, "", "", false}});
+    std::string read;
+    std::size_t places = 0, links = 0;
+    for (const scene::Page& page : std::move(flow).pages()) {
+      places += page.places.size();
+      links += page.links.size();
+      for (const scene::Text* text : fixture::running_text(page)) {
+        EXPECT_LE(text->area.bottom(), paper.text.bottom() + 1e-6) << down << ": " << text->text;
+        if (text->text.starts_with("word")) read += text->text + " ";
+      }
+    }
+    EXPECT_EQ(read, long_text) << down;
+    EXPECT_EQ(places, 2U) << down;  // the section's and the row's
+    EXPECT_EQ(links, 1U) << down;
+  }
+}
+
 TEST(Flow, LowTablesAreNotTorn) {
   for (double down = 1; down < 80; down += 0.5) {
     Flow flow(paper, measure);

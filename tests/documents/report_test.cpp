@@ -12,6 +12,7 @@
 
 #include "documents/answers.hpp"
 #include "documents/fixture.hpp"
+#include "documents/paper.hpp"
 #include "scene/fixture.hpp"
 
 namespace tinworm::documents {
@@ -225,6 +226,17 @@ TEST(Report, OfASoundCarSaysWhatWasLookedAtAndNoMore) {
   EXPECT_THAT(words, HasSubstr("Nothing was found that asks for work where looked."));
   EXPECT_THAT(words, HasSubstr("No repair was noted. Good repairs don't show."));
   EXPECT_THAT(words, Not(HasSubstr("rust-free")));
+}
+
+TEST(Report, TheLongestInterestStandsAboveTheFootWhereItIsSigned) {
+  Shot shot;
+  shot.survey = scene::fixture::clean_survey(scene::fixture::plan());
+  shot.survey.visit.interest = std::string(2000, 'W');
+  const Papers made = papers(shot);
+  const scene::Page& last = made.report.back();
+  EXPECT_THAT(fixture::words(last), HasSubstr("interest in a sale of this car: "));
+  for (const scene::Text* text : fixture::running_text(last))
+    EXPECT_TRUE(upright(scene::Paper::a4).text.contains(text->area)) << text->text;
 }
 
 TEST(Report, SaysTheSameTwice) {
