@@ -60,7 +60,9 @@ void write_driven(Writer& writer, const Result& result) {
 void write_worst(Writer& writer, scene::Page& page, const Result& result) {
   writer.rule();
   const auto places = worst_places(result, worst);
-  writer.block(places.empty() ? "No rust was found where looked" : "The worst three places",
+  writer.block(places.empty()          ? "No rust was found where looked"
+               : places.size() < worst ? "The worst places"
+                                       : "The worst three places",
                heading_style);
   writer.y += 0.4;
   for (std::size_t i = 0; i < places.size(); ++i) {

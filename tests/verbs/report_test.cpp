@@ -76,7 +76,7 @@ TEST_F(ReportVerb, TheFirstPageReadsInOrder) {
   const std::pair<std::string, std::string> answers[] = {
       {"Can it be driven?", "Not yet: first see to what is named here Verdict: repair."},
       {"Before it is driven:", "tyres (3500): cracked."},
-      {"The worst three places",
+      {"The worst places",
        "1 Outer sill, left (51), rear end: thin 80 % of the metal left (74 to 85), measured;"},
       {"What nobody saw and could change it", "One part could make the verdict worse"},
       {"Look again", "By 2025-10 (after the repair"},
