@@ -4,10 +4,11 @@
 
 #include <fmt/format.h>
 
+#include "documents/finding_words.hpp"
+#include "documents/parts.hpp"
 #include "documents/remarks.hpp"
 #include "history/outlook.hpp"
 #include "output/work_figures.hpp"
-#include "output/work_tasks_text.hpp"
 #include "scene/naming.hpp"
 #include "weighing/words.hpp"
 #include "weighing/zone_facts.hpp"
@@ -18,6 +19,8 @@ namespace {
 
 using weighing::Result;
 using weighing::Verdict;
+
+constexpr const char* nothing_to_do = "Nothing was found that asks for work where looked.";
 
 // Kept on one line, with a true minus.
 std::string whole(std::string text) {
@@ -43,23 +46,26 @@ std::string money_span(const work::Range& money) {
   return whole(output::money_span(money));
 }
 
-const weighing::Zone* zone_of(const Result& result, int number, const std::string& own) {
-  for (const weighing::Zone& zone : result.zones)
-    if (zone.number == number && zone.own == own) return &zone;
-  return nullptr;
-}
-
-std::string title_of(const Result& result, int number, const std::string& own) {
-  const weighing::Zone* zone = zone_of(result, number, own);
-  return zone ? weighing::title(*zone) : own;
-}
-
 // "rear wing, left (95); dogleg, left (75) and 3 more"
 std::string some(const std::vector<std::string>& names, std::size_t most) {
   const std::size_t shown = std::min(names.size(), most);
   std::string text = fmt::format("{}", fmt::join(names.begin(), names.begin() + shown, "; "));
   if (shown < names.size()) text += fmt::format("; and {} more", names.size() - shown);
   return text;
+}
+
+void add_once(std::vector<std::string>& names, const std::string& name) {
+  if (std::ranges::find(names, name) == names.end()) names.push_back(name);
+}
+
+// "a part", "3 parts"
+std::string parts(std::size_t how_many) {
+  return how_many == 1 ? "a part" : fmt::format("{} parts", how_many);
+}
+
+std::string could(const char* what, const std::vector<std::string>& names, std::size_t most) {
+  if (names.size() == 1) return fmt::format("One part could {}: {}.", what, names.front());
+  return fmt::format("{} could {}, first: {}.", parts(names.size()), what, some(names, most));
 }
 
 std::string of_verdict(Verdict verdict) {
@@ -96,7 +102,7 @@ std::vector<std::string> wet_packs(const Result& result) {
   std::vector<std::string> names;
   for (const weighing::Spot* spot : result.ranked())
     if (spot->rust == survey::word(survey::Rust::poultice))
-      names.push_back(title_of(result, spot->zone, spot->own));
+      add_once(names, title_of(result, spot->zone, spot->own));
   return names;
 }
 
@@ -107,11 +113,39 @@ std::string price_line(const Result& result, const work::Plan& plan) {
   if (!left)
     return fmt::format("The prices aren't both in {}, the currency of the rates: no arithmetic.",
                        plan.rates.currency);
+  const std::string low = money_text(left->low), high = money_text(left->high);
+  const std::string range = low == high
+                                ? low
+                                : fmt::format("{}{} to {}, likely {}", low,
+                                              plan.contingency ? " with the contingency" : "", high,
+                                              money_text(left->likely));
   return fmt::format(
-      "Worth {} {} when sound, {} asked: less the work that leaves {} to {} {}, likely {}. Taxes "
+      "Worth {} {} when sound, {} asked: less the work that leaves {} {}. Taxes, what nobody saw "
       "and what else is wrong with it aren't in that.",
-      money_text(price.sound->amount), plan.rates.currency, money_text(price.asked->amount),
-      money_text(left->low), money_text(left->high), plan.rates.currency, money_text(left->likely));
+      money_text(price.sound->amount), plan.rates.currency, money_text(price.asked->amount), range,
+      plan.rates.currency);
+}
+
+std::string doubts_line(const Result& result, const work::Plan& plan) {
+  const work::Doubt& dearest = plan.doubts.front();
+  return fmt::format(
+      "What could double it: {} that nobody could judge, {} {} on top if rotten; the dearest: {}.",
+      parts(plan.doubts.size()), money_span(plan.doubts_cost), plan.rates.currency,
+      title_of(result, dearest.zone, dearest.own));
+}
+
+// Parts to cut, those on or near a mounting alone if there are any. `certain`: metal known to be
+// past its limit; else only judged to be.
+std::vector<std::string> cuts(const Result& result, const work::Plan& plan, bool certain) {
+  std::vector<std::string> all, danger;
+  for (const work::Task& task : plan.tasks) {
+    if (task.kind != work::Kind::cut) continue;
+    if (std::ranges::any_of(task.cuts, &work::Cut::certain) != certain) continue;
+    const std::string name = title_of(result, task.zone, task.own);
+    all.push_back(name);
+    if (task.urgency == work::Urgency::danger) danger.push_back(name);
+  }
+  return danger.empty() ? all : danger;
 }
 
 }  // namespace
@@ -122,7 +156,9 @@ std::string may_it_be_driven(const Result& result) {
   if (result.verdict == Verdict::not_known) return "Not known: too little was seen";
   if (result.could_be == Verdict::do_not_drive)
     return "Not settled: what nobody saw or measured could forbid it";
-  return "Nothing found forbids it";
+  if (result.verdict == Verdict::repair)
+    return "For an inspection to say: what carries the car is to be repaired";
+  return "Nothing found forbids it; law and inspection decide";
 }
 
 std::string verdict_line(const Result& result) {
@@ -140,27 +176,26 @@ std::string finding_place(const weighing::Spot& spot) {
 std::vector<WorstPlace> worst_places(const Result& result, std::size_t most) {
   std::vector<WorstPlace> places;
   for (const weighing::Spot* spot : result.ranked()) {
-    const weighing::Zone* zone = zone_of(result, spot->zone, spot->own);
+    const weighing::Zone* zone = part(result, spot->zone, spot->own);
     if (zone == nullptr || places.size() == most) continue;
     std::string detail = scene::metal_words(*spot);
-    if (const std::string near = weighing::near_text(*spot); !near.empty()) detail += "; " + near;
-    places.push_back({fmt::format("{}, {}: {}", scene::capitalised(weighing::title(*zone)),
-                                  spot->name, scene::step_words(*spot)),
-                      scene::capitalised(detail), finding_place(*spot)});
+    if (const std::string near = scene::near_words(*spot); !near.empty()) detail += "; " + near;
+    places.push_back({place_title(*zone, *spot), scene::capitalised(detail), finding_place(*spot)});
   }
   return places;
 }
 
 std::vector<std::string> unseen_lines(const Result& result, std::size_t most) {
-  std::vector<std::string> lines, worse, unseen;
+  std::vector<std::string> lines, worse, more, unseen;
   for (const weighing::OpenUp& each : result.open_up)
-    worse.push_back(title_of(result, each.zone, each.own));
+    (each.could_become > result.verdict ? worse : more)
+        .push_back(title_of(result, each.zone, each.own));
   if (!worse.empty())
-    lines.push_back(fmt::format(
-        "{} could make the verdict worse, first: {}.",
-        worse.size() == 1 ? "One part" : fmt::format("{} parts", worse.size()), some(worse, most)));
+    lines.push_back(could("make the verdict worse", worse, most));
+  else if (!more.empty())
+    lines.push_back(could("add to the work", more, most));
   for (const weighing::NotSeen& each : result.not_seen)
-    unseen.push_back(title_of(result, each.zone, ""));
+    unseen.push_back(title_of(result, each.zone, each.own));
   lines.push_back(unseen.empty() ? "No part was left out altogether."
                                  : fmt::format("Not seen at all: {}.", some(unseen, 2 * most)));
   return lines;
@@ -168,23 +203,22 @@ std::vector<std::string> unseen_lines(const Result& result, std::size_t most) {
 
 std::vector<std::string> first_lines(const Result& result, const work::Plan& plan,
                                      std::size_t most) {
-  std::vector<std::string> lines, open, cuts;
-  if (result.open_up_first) {
+  std::vector<std::string> lines, open;
+  if (result.open_up_first)
     for (const weighing::OpenUp& each : result.open_up)
       open.push_back(title_of(result, each.zone, each.own));
-    if (!open.empty()) lines.push_back(fmt::format("Open up and measure: {}.", some(open, most)));
-  }
-  for (const work::Task& task : plan.tasks)
-    if (task.kind == work::Kind::cut && task.urgency == work::Urgency::danger)
-      cuts.push_back(output::part_title(task.zone, task.own, task.name, task.side));
-  if (cuts.empty())
-    for (const work::Task& task : plan.tasks)
-      if (task.kind == work::Kind::cut)
-        cuts.push_back(output::part_title(task.zone, task.own, task.name, task.side));
-  if (!cuts.empty()) lines.push_back(fmt::format("Cut and weld first: {}.", some(cuts, most)));
-  if (cuts.empty() && !plan.tasks.empty())
-    lines.push_back(fmt::format("Clean, treat, coat and wax; {} task{}.", plan.tasks.size(),
-                                plan.tasks.size() == 1 ? "" : "s"));
+  if (!open.empty()) lines.push_back(fmt::format("Open up and measure: {}.", some(open, most)));
+  const auto certain = cuts(result, plan, true), judged = cuts(result, plan, false);
+  if (!certain.empty())
+    lines.push_back(fmt::format("Cut and weld first: {}.", some(certain, most)));
+  else if (!judged.empty())
+    lines.push_back(
+        fmt::format("Clean and measure, cut what is past its limit: {}.", some(judged, most)));
+  else if (!plan.tasks.empty())
+    lines.push_back(fmt::format(
+        "Clean, treat, coat and wax; {}.",
+        plan.tasks.size() == 1 ? "one task" : fmt::format("{} tasks", plan.tasks.size())));
+  if (lines.empty()) lines.push_back(nothing_to_do);
   return lines;
 }
 
@@ -204,24 +238,21 @@ std::vector<std::string> stop_lines(const Result& result, std::size_t most) {
 }
 
 std::vector<std::string> cost_lines(const Result& result, const work::Plan& plan) {
-  if (plan.tasks.empty()) return {"Nothing was found that asks for work where looked."};
   const std::string& currency = plan.rates.currency;
-  std::vector<std::string> lines{fmt::format(
-      "About {} h, {} {}; not over {} {} in 80 of 100 such cases. All low {}, all high {} {}.",
-      output::hours_text(plan.hours.mean), money_text(plan.cost.mean), currency,
-      money_text(plan.cost.in_80_of_100), currency, money_text(plan.cost.sum.low),
-      money_text(plan.cost.sum.high), currency)};
-  if (!plan.doubts.empty())
+  std::vector<std::string> lines;
+  if (plan.tasks.empty())
+    lines.push_back(nothing_to_do);
+  else
     lines.push_back(fmt::format(
-        "What could double it: {} that nobody could judge, {} {} on top if rotten; the dearest: "
-        "{}.",
-        plan.doubts.size() == 1 ? "a part" : fmt::format("{} parts", plan.doubts.size()),
-        money_span(plan.doubts_cost), currency,
-        output::part_title(plan.doubts[0].zone, plan.doubts[0].own, plan.doubts[0].name,
-                           plan.doubts[0].side)));
-  lines.push_back(plan.rates_changed.empty()
-                      ? "Hours and prices are assumptions, no quote and no promise."
-                      : "By your rates; no quote and no promise.");
+        "About {} h, {} {}; not over {} {} in 80 of 100 such cases. All low {}, all high {} {}.",
+        output::hours_text(plan.hours.mean), money_text(plan.cost.mean), currency,
+        money_text(plan.cost.in_80_of_100), currency, money_text(plan.cost.sum.low),
+        money_text(plan.cost.sum.high), currency));
+  if (!plan.doubts.empty()) lines.push_back(doubts_line(result, plan));
+  if (!plan.tasks.empty() || !plan.doubts.empty())
+    lines.push_back(plan.rates_changed.empty()
+                        ? "Hours and prices are assumptions, no quote and no promise."
+                        : "By your rates, the rest assumed; no quote and no promise.");
   if (const std::string price = price_line(result, plan); !price.empty()) lines.push_back(price);
   return lines;
 }

@@ -23,16 +23,19 @@ struct WorstPlace {
 std::vector<WorstPlace> worst_places(const weighing::Result& result, std::size_t most);
 std::string finding_place(const weighing::Spot& spot);  // the name of its finding, for links
 
-// What could change the verdict: the first to open up, then what was not seen at all.
+// The first parts that could make the verdict worse, or where none could, add to the work; then
+// what was not seen at all. Of each some, and how many more.
 std::vector<std::string> unseen_lines(const weighing::Result& result, std::size_t most);
 
-// In order: what to open up, what to cut and weld first. Empty where nothing is to be done.
+// In order: what to open up; what to cut, known to be past its limit, or where nothing is, to
+// measure. Never empty.
 std::vector<std::string> first_lines(const weighing::Result& result, const work::Plan& plan,
                                      std::size_t most);
 // What feeds the rust today: drains, wet packing, salt. By common practice.
 std::vector<std::string> stop_lines(const weighing::Result& result, std::size_t most);
 
-// Hours and money, what could come on top, and with a price what would be left.
+// Hours and money, what could come on top though nothing was found, and with both prices what would
+// be left.
 std::vector<std::string> cost_lines(const weighing::Result& result, const work::Plan& plan);
 
 std::string look_again(const weighing::Result& result);  // "by April 2026: 12 months, as …"

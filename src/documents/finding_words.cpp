@@ -4,8 +4,10 @@
 
 #include <fmt/format.h>
 
+#include "documents/parts.hpp"
 #include "output/figures.hpp"
 #include "scene/naming.hpp"
+#include "weighing/repair.hpp"
 #include "weighing/words.hpp"
 #include "weighing/zone_facts.hpp"
 
@@ -87,23 +89,20 @@ std::string read_words(const survey::Spot& spot, const weighing::MetalLeft& meta
   return text;
 }
 
-const weighing::Zone* zone_of(const weighing::Result& result, const weighing::Spot& spot) {
-  for (const weighing::Zone& zone : result.zones)
-    if (zone.number == spot.zone && zone.own == spot.own) return &zone;
-  return nullptr;
+// How near a mounting it is, by the tape where that was reckoned.
+std::string near_words(const weighing::Spot& spot, quantity::Units units) {
+  if (spot.near != weighing::Near::within_radius) return weighing::near_text(spot);
+  return fmt::format("{} from the {}", distance_text(spot.near_mm, units), spot.near_what);
+}
+
+// "Let-in, stitch, 2021-05, now rusting": what makes it doubtful after a colon, unless it was said.
+std::string repair_words(const survey::Repair& repair, const std::string& why,
+                         quantity::Units units) {
+  const std::string text = scene::capitalised(weighing::text_of(repair, units));
+  return text + (text.ends_with(why) ? "." : ": " + why + ".");
 }
 
 }  // namespace
-
-const survey::Zone* entry_of(const weighing::Result& result, int number, const std::string& own) {
-  if (own.empty()) {
-    const auto found = result.survey.zones.find(number);
-    return found == result.survey.zones.end() ? nullptr : &found->second;
-  }
-  for (const survey::OwnZone& each : result.survey.own)
-    if (each.key == own) return &each.zone;
-  return nullptr;
-}
 
 const survey::Spot* noted(const weighing::Result& result, const weighing::Spot& spot) {
   const survey::Zone* entry = entry_of(result, spot.zone, spot.own);
@@ -123,9 +122,9 @@ std::string place_title(const weighing::Zone& zone, const weighing::Spot& spot) 
                      scene::step_words(spot));
 }
 
-std::string place_judged(const weighing::Spot& spot) {
+std::string place_judged(const weighing::Spot& spot, quantity::Units units) {
   std::string text = scene::metal_words(spot);
-  if (const std::string near = weighing::near_text(spot); !near.empty()) text += "; " + near;
+  if (const std::string near = near_words(spot, units); !near.empty()) text += "; " + near;
   return scene::capitalised(text) + ".";
 }
 
@@ -138,11 +137,10 @@ std::string place_noted(const weighing::Result& result, const weighing::Spot& sp
     if (const std::string more = signs(*entry); !more.empty()) text += "; " + more;
     text += "." + read_words(*entry, spot.metal, units);
     note = entry->note;
-  } else if (const weighing::Zone* zone = zone_of(result, spot)) {
-    const weighing::Repair& repair = zone->repairs.at(spot.index);
-    const bool said = repair.text.ends_with(repair.why);  // "now rusting"; nothing to add
-    text = scene::capitalised(repair.text) + (said ? "." : ": " + repair.why + ".");
-    note = entry_of(result, spot.zone, spot.own)->repairs.at(spot.index).note;
+  } else if (const weighing::Zone* zone = part(result, spot.zone, spot.own)) {
+    const survey::Repair& repair = entry_of(result, spot.zone, spot.own)->repairs.at(spot.index);
+    text = repair_words(repair, zone->repairs.at(spot.index).why, units);
+    note = repair.note;
   }
   if (!note.empty())
     text += (text.empty() ? "" : " ") + scene::capitalised(note) + (note.back() == '.' ? "" : ".");

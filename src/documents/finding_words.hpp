@@ -9,9 +9,6 @@
 
 namespace tinworm::documents {
 
-// What the survey says of that part; null where it has no entry.
-const survey::Zone* entry_of(const weighing::Result& result, int number, const std::string& own);
-
 // The survey's own words on a place; null for repairs.
 const survey::Spot* noted(const weighing::Result& result, const weighing::Spot& spot);
 
@@ -22,9 +19,9 @@ const std::vector<survey::Photo>& photos_of(const weighing::Result& result,
 // "Outer sill, left (51), rear end: thin"
 std::string place_title(const weighing::Zone& zone, const weighing::Spot& spot);
 // "79 % of the metal left (77 to 82), measured; 177 mm from the lower belt anchorage."
-std::string place_judged(const weighing::Spot& spot);
-// "Pitting, 180 x 60 mm; firm, dull. Read 0.88 0.86 0.91 0.87 mm of 1.11 mm (reference readings).
-// Deepest pit 0.31 mm. Behind the splash plate."
+std::string place_judged(const weighing::Spot& spot, quantity::Units units);
+// "Pitting, 180 mm x 60 mm; firm, dull. Read 0.88 0.86 0.91 0.87 mm of 1.11 mm (read on sound
+// metal of the same sheet). Deepest pit 0.31 mm. Behind the splash plate."
 std::string place_noted(const weighing::Result& result, const weighing::Spot& spot,
                         quantity::Units units);
 

@@ -6,6 +6,7 @@
 
 #include "documents/answers.hpp"
 #include "documents/finding_words.hpp"
+#include "documents/parts.hpp"
 #include "documents/photo_strip.hpp"
 #include "output/figures.hpp"
 #include "scene/naming.hpp"
@@ -47,10 +48,11 @@ std::vector<Found> with(Urgency wanted, const Result& result) {
 struct Entry {
   std::string number, title, judged, noted, link;
   Photos photos;
+  Captions captions = Captions::names;
 };
 
 constexpr double number_mm = 7, between_mm = 5, after_mm = 2.6;
-constexpr std::size_t photos_beside = 4, photos_a_row = 3;
+constexpr std::size_t photos_beside = 4;
 
 double text_width_mm(const Entry& entry, double all_mm) {
   return (entry.photos.empty() ? all_mm : all_mm / 2 - between_mm / 2) - number_mm;
@@ -88,20 +90,7 @@ void draw_entry(const Entry& entry, const photos::Album& album, const Flow& flow
   write(entry.noted, small_style);
   const double half = area.width_mm / 2 - between_mm / 2;
   draw_strip(page, {area.right() - half, area.y_mm + 0.6, half, area.height_mm}, entry.photos,
-             album, flow.measure());
-}
-
-void write_photos(Flow& flow, const Photos& photos, const photos::Album& album) {
-  for (const Photos& row : grouped(photos, photos_a_row))
-    flow.block(strip_height_mm(row, album, flow.width_mm()) + after_mm,
-               [&](scene::Page& page, const scene::Area& area) {
-                 draw_strip(page, area, row, album, flow.measure());
-               });
-}
-
-// Where the part is drawn; an own part stands on no sheet.
-std::string on_sheet(const weighing::Zone& zone) {
-  return zone.number == 0 ? "" : fmt::format("zone-{:02}", zone.number);
+             album, entry.captions, flow.measure());
 }
 
 void write_entry(Flow& flow, const Found& found, const Result& result, const photos::Album& album,
@@ -110,15 +99,16 @@ void write_entry(Flow& flow, const Found& found, const Result& result, const pho
   const std::size_t beside = std::min(photos.size(), photos_beside);
   const Entry entry{fmt::format("{}", found.spot->rank),
                     place_title(*found.zone, *found.spot),
-                    place_judged(*found.spot),
+                    place_judged(*found.spot, units),
                     place_noted(result, *found.spot, units),
-                    on_sheet(*found.zone),
-                    {photos.begin(), photos.begin() + beside}};
+                    on_sheet(found.zone->number),
+                    {photos.begin(), photos.begin() + beside},
+                    captions_of(photos)};
   flow.block(entry_height_mm(entry, album, flow), [&](scene::Page& page, const scene::Area& area) {
     page.places.push_back({finding_place(*found.spot), {area.x_mm, area.y_mm}});
     draw_entry(entry, album, flow, page, area);
   });
-  write_photos(flow, {photos.begin() + beside, photos.end()}, album);
+  write_photos(flow, {photos.begin() + beside, photos.end()}, album, Captions::names);
 }
 
 void write_group(Flow& flow, Urgency group, const char* title, const char* meaning,
@@ -141,9 +131,9 @@ void write_to_treat(Flow& flow, const Result& result, const photos::Album& album
     if (!photos_of(result, *found.spot).empty()) continue;
     rows.push_back({{fmt::format("{}", found.spot->rank),
                      fmt::format("{}, {}", weighing::title(*found.zone), found.spot->name),
-                     scene::step_words(*found.spot), place_judged(*found.spot),
+                     scene::step_words(*found.spot), place_judged(*found.spot, units),
                      place_noted(result, *found.spot, units)},
-                    on_sheet(*found.zone),
+                    on_sheet(found.zone->number),
                     finding_place(*found.spot),
                     false});
   }
@@ -179,8 +169,8 @@ void write_findings(Flow& flow, const Result& result, const photos::Album& album
               "can't be relied on.",
               result, album, units);
   write_group(flow, Urgency::to_judge, "To open up and measure",
-              "Only judged so far: within the limit or past it, nobody knows until it is cleaned "
-              "and measured.",
+              "Within the limit by the likely figure, past it by the low end of what was judged or "
+              "read: nobody knows until it is cleaned and measured, or measured again.",
               result, album, units);
   write_to_treat(flow, result, album, units);
 }
@@ -201,7 +191,7 @@ void write_other_photos(Flow& flow, const Result& result, const photos::Album& a
     if (!headed) flow.section("Photos of parts", "photos");
     headed = true;
     flow.heading(scene::capitalised(weighing::title(zone)));
-    write_photos(flow, photos, album);
+    write_photos(flow, photos, album, Captions::names);
   }
 }
 

@@ -13,7 +13,7 @@ namespace tinworm::documents {
 void write_findings(Flow& flow, const weighing::Result& result, const photos::Album& album,
                     quantity::Units units);
 
-// Photos of whole parts, and of repairs that can be relied on, by part.
+// Photos of whole parts, and of places where nothing was found, by part.
 void write_other_photos(Flow& flow, const weighing::Result& result, const photos::Album& album);
 
 }  // namespace tinworm::documents

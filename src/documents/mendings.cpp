@@ -1,10 +1,14 @@
 #include "documents/mendings.hpp"
 
+#include <algorithm>
+#include <iterator>
+
 #include <fmt/format.h>
 
-#include "documents/finding_words.hpp"
+#include "documents/parts.hpp"
 #include "documents/photo_strip.hpp"
 #include "scene/naming.hpp"
+#include "weighing/repair.hpp"
 #include "weighing/zone_facts.hpp"
 
 namespace tinworm::documents {
@@ -15,35 +19,48 @@ std::string relied(const weighing::Repair& repair) {
   return *repair.reliable ? "yes" : "no";
 }
 
-bool renews(survey::RepairKind kind) {
-  return kind == survey::RepairKind::let_in || kind == survey::RepairKind::new_panel;
+bool is_repair_of_metal(const survey::Repair& repair) {
+  return repair.kind != survey::RepairKind::treated;
 }
 
-std::string on_sheet(const weighing::Zone& zone) {
-  return zone.number == 0 ? "" : fmt::format("zone-{:02}", zone.number);
+// New metal stands where the old was cut out; everything else lies over it.
+bool renews(const survey::Repair& repair) {
+  return repair.kind == survey::RepairKind::let_in ||
+         repair.kind == survey::RepairKind::new_panel ||
+         (is_repair_of_metal(repair) && repair.beneath == survey::Beneath::cut_out);
+}
+
+// Whether it stands among the findings, photos and all.
+bool is_finding(const weighing::Zone& zone, std::size_t index) {
+  return std::ranges::any_of(zone.spots, [&](const weighing::Spot& spot) {
+    return spot.is_repair && spot.rank > 0 && spot.index == static_cast<int>(index);
+  });
+}
+
+std::string listed(const std::vector<std::string>& parts) {
+  return fmt::format("{}", fmt::join(parts, "; "));
 }
 
 // Parts whose metal is new where a repair let it in, and parts seen without any repair.
 void write_origin(Flow& flow, const weighing::Result& result) {
-  std::string renewed;
-  std::vector<int> covered, as_found;
+  std::vector<std::string> renewed, covered;
+  std::vector<int> as_found;
   for (const weighing::Zone& zone : result.zones) {
-    const survey::Zone* entry = entry_of(result, zone.number, zone.own);
-    bool is_new = false, other = false;
-    if (entry)
-      for (const survey::Repair& repair : entry->repairs)
-        (renews(repair.kind) ? is_new : other) = true;
-    if (is_new) renewed += (renewed.empty() ? "" : "; ") + weighing::title(zone);
-    if (zone.number == 0 || !zone.fitted) continue;
-    if (other && !is_new) covered.push_back(zone.number);
-    if (!is_new && !other && zone.seen_share > 0) as_found.push_back(zone.number);
+    std::vector<survey::Repair> repairs;
+    if (const survey::Zone* entry = entry_of(result, zone.number, zone.own))
+      std::ranges::copy_if(entry->repairs, std::back_inserter(repairs), is_repair_of_metal);
+    if (std::ranges::any_of(repairs, renews))
+      renewed.push_back(weighing::title(zone));
+    else if (!repairs.empty())
+      covered.push_back(weighing::title(zone));
+    else if (zone.number != 0 && zone.seen_share > 0)
+      as_found.push_back(zone.number);
   }
   flow.heading("Original and renewed metal");
   flow.paragraph(renewed.empty() ? "Renewed in part or whole: none that anybody noted."
-                                 : fmt::format("Renewed in part or whole: {}.", renewed));
+                                 : fmt::format("Renewed in part or whole: {}.", listed(renewed)));
   if (!covered.empty())
-    flow.paragraph(
-        fmt::format("Mended over the metal that was there: {}.", scene::number_list(covered)));
+    flow.paragraph(fmt::format("Mended over the metal that was there: {}.", listed(covered)));
   if (!as_found.empty())
     flow.paragraph(
         fmt::format("Seen, and no repair noted: {}. That is not to say that it is the "
@@ -51,20 +68,33 @@ void write_origin(Flow& flow, const weighing::Result& result) {
                     scene::number_list(as_found)));
 }
 
+void write_repair_photos(Flow& flow, const weighing::Result& result, const photos::Album& album) {
+  for (const weighing::Zone& zone : result.zones) {
+    const survey::Zone* entry = entry_of(result, zone.number, zone.own);
+    for (std::size_t i = 0; entry && i < entry->repairs.size(); ++i) {
+      const Photos& photos = entry->repairs[i].photos;
+      if (photos.empty() || is_finding(zone, i)) continue;
+      flow.heading(fmt::format("{}: {}", scene::capitalised(weighing::title(zone)),
+                               word(entry->repairs[i].kind)));
+      write_photos(flow, photos, album, captions_of(photos));
+    }
+  }
+}
+
 }  // namespace
 
-void write_mendings(Flow& flow, const weighing::Result& result, const photos::Album& album) {
+void write_mendings(Flow& flow, const weighing::Result& result, const photos::Album& album,
+                    quantity::Units units) {
   flow.section("Repairs found", "repairs");
   std::vector<Row> rows;
-  Photos photos;
   for (const weighing::Zone& zone : result.zones) {
     const survey::Zone* entry = entry_of(result, zone.number, zone.own);
     for (std::size_t i = 0; i < zone.repairs.size(); ++i) {
       const weighing::Repair& repair = zone.repairs[i];
       const survey::Repair& noted = entry->repairs.at(i);
-      photos.insert(photos.end(), noted.photos.begin(), noted.photos.end());
-      rows.push_back({{weighing::title(zone), repair.text, relied(repair), repair.why, noted.note},
-                      on_sheet(zone),
+      rows.push_back({{weighing::title(zone), weighing::text_of(noted, units), relied(repair),
+                       repair.why, noted.note},
+                      on_sheet(zone.number),
                       "",
                       repair.reliable == false});
     }
@@ -73,11 +103,7 @@ void write_mendings(Flow& flow, const weighing::Result& result, const photos::Al
   flow.table(
       {{"part", 1.6}, {"repair", 2.2}, {"to be relied on", 0.9}, {"why", 2.2}, {"note", 1.4}},
       rows);
-  for (const Photos& row : grouped(photos, 3))
-    flow.block(strip_height_mm(row, album, flow.width_mm()) + 2,
-               [&](scene::Page& page, const scene::Area& area) {
-                 draw_strip(page, area, row, album, flow.measure());
-               });
+  write_repair_photos(flow, result, album);
   write_origin(flow, result);
 }
 

@@ -3,10 +3,13 @@
 
 #include "documents/flow.hpp"
 #include "photos/photo.hpp"
+#include "quantity/length.hpp"
 #include "weighing/result.hpp"
 
 namespace tinworm::documents {
 
-void write_mendings(Flow& flow, const weighing::Result& result, const photos::Album& album);
+// With the photos of repairs that don't stand among the findings.
+void write_mendings(Flow& flow, const weighing::Result& result, const photos::Album& album,
+                    quantity::Units units);
 
 }  // namespace tinworm::documents

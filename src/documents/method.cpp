@@ -5,7 +5,6 @@
 #include <fmt/format.h>
 
 #include "documents/work_part.hpp"
-#include "output/figures.hpp"
 #include "scene/listing_words.hpp"
 #include "scene/palette.hpp"
 #include "weighing/words.hpp"
@@ -19,12 +18,19 @@ constexpr const char* what_is_signed =
     "This paper says what was found on that day, where and by which means it was looked at. It is "
     "no promise about what wasn't seen, and none about the time after.";
 
-std::string gauge_line(const survey::MetalGauge& gauge) {
+// Three figures: a gauge's error is far below what sheet metal is told to.
+std::string error_text(double mm, quantity::Units units) {
+  constexpr double mm_per_thou = 0.0254;
+  return units == quantity::Units::mm ? fmt::format("{:.3g} mm", mm)
+                                      : fmt::format("{:.3g} thou", mm / mm_per_thou);
+}
+
+std::string gauge_line(const survey::MetalGauge& gauge, quantity::Units units) {
   std::string line = "Metal gauge";
   if (!gauge.name.empty()) line += " " + gauge.name;
   line += gauge.uncertainty_mm
-              ? fmt::format(": standard uncertainty {} mm as the survey states",
-                            output::rounded(*gauge.uncertainty_mm))
+              ? fmt::format(": standard uncertainty {} as the survey states",
+                            error_text(*gauge.uncertainty_mm, units))
               : std::string(": uncertainty not stated, the rule's figure was taken");
   switch (gauge.coating) {
     case survey::Coating::removed:
@@ -111,10 +117,10 @@ void write_constants(Flow& flow, const Result& result) {
 
 }  // namespace
 
-void write_method(Flow& flow, const Result& result, const work::Plan& plan) {
+void write_method(Flow& flow, const Result& result, const work::Plan& plan, quantity::Units units) {
   flow.section("How it was judged", "method");
   for (const std::string& line : scene::looked_lines(result)) flow.item(line);
-  flow.item(gauge_line(result.survey.gauge));
+  flow.item(gauge_line(result.survey.gauge, units));
   flow.item(
       "A figure that was measured has a 95 % interval (JCGM 100); what was felt or looked at "
       "has a range of common practice. Looked at is never called measured, and what nobody "

@@ -2,12 +2,15 @@
 #pragma once
 
 #include "documents/flow.hpp"
+#include "quantity/length.hpp"
 #include "weighing/result.hpp"
 #include "work/plan.hpp"
 
 namespace tinworm::documents {
 
-void write_method(Flow& flow, const weighing::Result& result, const work::Plan& plan);
+// Constants stand in the units of the rules file, whatever `units`.
+void write_method(Flow& flow, const weighing::Result& result, const work::Plan& plan,
+                  quantity::Units units);
 
 // Room for names and dates of who looked and who received it, with what they sign to.
 void write_signatures(Flow& flow, const weighing::Result& result);

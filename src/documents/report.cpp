@@ -64,14 +64,14 @@ std::vector<Page> text_pages(const Result& result, const work::Plan& plan,
   Flow flow(paper, measure);
   write_findings(flow, result, album, options.units);
   write_unseen(flow, result);
-  write_mendings(flow, result, album);
+  write_mendings(flow, result, album, options.units);
   write_shell(flow, result, options.units);
   write_remarks(flow, result.survey);
   write_work(flow, plan, options.units);
   write_questions(flow, result);
   write_zone_table(flow, result);
   write_other_photos(flow, result, album);
-  write_method(flow, result, plan);
+  write_method(flow, result, plan, options.units);
   write_signatures(flow, result);
   return std::move(flow).pages();
 }

@@ -4,24 +4,14 @@
 
 #include <fmt/format.h>
 
+#include "documents/parts.hpp"
 #include "output/figures.hpp"
 #include "scene/naming.hpp"
-#include "weighing/zone_facts.hpp"
 
 namespace tinworm::documents {
 namespace {
 
 using weighing::Result;
-
-std::string on_sheet(int number) {
-  return number == 0 ? "" : fmt::format("zone-{:02}", number);
-}
-
-std::string title_of(const Result& result, int number, const std::string& own) {
-  for (const weighing::Zone& zone : result.zones)
-    if (zone.number == number && zone.own == own) return weighing::title(zone);
-  return own;
-}
 
 std::string carries(const Result& result, int number) {
   const weighing::Zone* zone = result.zone(number);
@@ -49,7 +39,7 @@ void write_not_seen(Flow& flow, const Result& result) {
   flow.heading("Not seen at all");
   std::vector<Row> rows;
   for (const weighing::NotSeen& each : result.not_seen)
-    rows.push_back({{title_of(result, each.zone, ""), each.why, carries(result, each.zone)},
+    rows.push_back({{title_of(result, each.zone, each.own), each.why, carries(result, each.zone)},
                     on_sheet(each.zone),
                     "",
                     false});

@@ -2,9 +2,11 @@
 
 #include <fmt/format.h>
 
+#include "documents/parts.hpp"
 #include "output/figures.hpp"
 #include "output/zone_text.hpp"
 #include "scene/naming.hpp"
+#include "weighing/zone_facts.hpp"
 
 namespace tinworm::documents {
 namespace {
@@ -27,6 +29,18 @@ std::string step_words(const weighing::Zone& zone) {
   return output::step_text(zone.step, zone.step_high, zone.step_low);
 }
 
+void write_notes(Flow& flow, const weighing::Result& result) {
+  bool headed = false;
+  for (const weighing::Zone& zone : result.zones) {
+    const survey::Zone* entry = entry_of(result, zone.number, zone.own);
+    if (!entry || entry->note.empty()) continue;
+    if (!headed) flow.heading("Noted of whole parts");
+    headed = true;
+    flow.item(fmt::format("{}: {}", scene::capitalised(weighing::title(zone)), entry->note),
+              on_sheet(zone.number), small_style);
+  }
+}
+
 }  // namespace
 
 std::string row_place(int zone) {
@@ -40,9 +54,9 @@ void write_zone_table(Flow& flow, const weighing::Result& result) {
     const bool known = zone.fitted && zone.metal;
     rows.push_back({{output::zone_number(zone.number, zone.own), scene::zone_name(zone),
                      std::string(body::word(zone.role)), seen_words(zone), inside_words(zone),
-                     step_words(zone), known ? output::percent_span(zone.metal->shown) : "",
+                     step_words(zone), known ? output::percent_span(zone.metal->weighed) : "",
                      known ? std::string(scene::evidence_words(zone.evidence)) : ""},
-                    zone.number == 0 ? "" : fmt::format("zone-{:02}", zone.number),
+                    on_sheet(zone.number),
                     zone.number == 0 ? "" : row_place(zone.number),
                     false});
   }
@@ -59,6 +73,7 @@ void write_zone_table(Flow& flow, const weighing::Result& result) {
       "Role: main carries the car, local stiffens or shares, skin hangs on. Metal left: "
       "the least low, likely and high of its places.",
       note_style);
+  write_notes(flow, result);
 }
 
 }  // namespace tinworm::documents

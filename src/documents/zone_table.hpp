@@ -1,4 +1,5 @@
-// Every part of the car in one table: how it was seen, how it stands.
+// Every part of the car in one table: how it was seen, how it stands; and what the survey notes of
+// whole parts.
 #pragma once
 
 #include "documents/flow.hpp"

@@ -192,12 +192,18 @@ std::string questions(const Comparison& comparison, const TextStyle& style) {
 
 std::string not_seen(const Comparison& comparison, const TextStyle& style) {
   std::vector<int> zones;
-  for (const weighing::NotSeen& each : comparison.latest().not_seen)
-    if (each.zone != 0) zones.push_back(each.zone);
-  if (zones.empty()) return "";
+  std::vector<std::string> which;
+  for (const weighing::NotSeen& each : comparison.latest().not_seen) {
+    if (each.zone != 0)
+      zones.push_back(each.zone);
+    else
+      which.push_back(zone_title(comparison.latest(), each.zone, each.own));
+  }
+  if (!zones.empty()) which.insert(which.begin(), "zones " + zone_ranges(zones));
+  if (which.empty()) return "";
   return section(
       fmt::format("Not seen in {}, so not known", comparison.latest().survey.visit.date.text()),
-      bullet("zones " + zone_ranges(zones), style), style);
+      bullet(fmt::format("{}", fmt::join(which, "; ")), style), style);
 }
 
 std::string notes(const Comparison& comparison, const TextStyle& style) {

@@ -193,7 +193,7 @@ ordered_json open_up(const weighing::Result& result) {
 ordered_json not_seen(const weighing::Result& result) {
   ordered_json json = ordered_json::array();
   for (const weighing::NotSeen& zone : result.not_seen) {
-    json.push_back({{"zone", zone.zone}, {"why", zone.why}});
+    json.push_back({{"zone", zone_name(zone.zone, zone.own)}, {"why", zone.why}});
   }
   return json;
 }

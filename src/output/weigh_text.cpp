@@ -213,20 +213,26 @@ std::string to_open(const Result& result, const TextStyle& style) {
 
 // Zones with the same reason together: by name where they are few.
 std::string not_seen(const Result& result, const TextStyle& style) {
-  std::vector<std::pair<std::string, std::vector<int>>> reasons;
+  std::vector<std::pair<std::string, std::vector<weighing::NotSeen>>> reasons;
   for (const weighing::NotSeen& zone : result.not_seen) {
     auto same = std::find_if(reasons.begin(), reasons.end(),
                              [&](const auto& reason) { return reason.first == zone.why; });
     if (same == reasons.end()) same = reasons.insert(same, {zone.why, {}});
-    same->second.push_back(zone.zone);
+    same->second.push_back(zone);
   }
   std::string lines;
   constexpr std::size_t few = 4;
   for (const auto& [why, zones] : reasons) {
     std::vector<std::string> names;
-    for (const int zone : zones) names.push_back(zone_title(result, zone, ""));
-    const std::string which =
-        zones.size() <= few ? fmt::format("{}", fmt::join(names, "; ")) : zone_ranges(zones);
+    std::vector<int> numbers;
+    for (const weighing::NotSeen& zone : zones) {
+      if (zones.size() > few && zone.own.empty())
+        numbers.push_back(zone.zone);
+      else
+        names.push_back(zone_title(result, zone.zone, zone.own));
+    }
+    if (!numbers.empty()) names.insert(names.begin(), zone_ranges(numbers));
+    const std::string which = fmt::format("{}", fmt::join(names, "; "));
     lines += bullet(fmt::format("{}: {}", which, why), style);
   }
   return section("Not seen, so not known", lines, style);

@@ -22,20 +22,6 @@ constexpr double badge_mm = 4.6, indent_mm = 5.6;
 constexpr double line_cost = 12, over_zones_cost = 0.6, alone_cost = 15, too_far = 75,
                  no_seat = 1e6;
 
-std::string near_words(const weighing::Spot& spot) {
-  switch (spot.near) {
-    case weighing::Near::no:
-      return "";
-    case weighing::Near::maybe:
-      return "may be near the " + spot.near_what;
-    case weighing::Near::within_radius:
-      return "near the " + spot.near_what;
-    case weighing::Near::on_mount:
-      return "carries the " + spot.near_what;
-  }
-  return "";
-}
-
 Callout callout_of(const Drafting& drafting, const SpotMark& mark, const weighing::Zone& zone) {
   const weighing::Spot& spot = *mark.spot;
   if (drafting.dress.words) {

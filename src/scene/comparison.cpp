@@ -197,8 +197,6 @@ std::string picture_description(const Comparison& comparison) {
   const weighing::Result& latest = comparison.latest();
   const auto places = comparison.by_change();
   const bool any = !places.empty() && places.front()->change == history::Change::worse;
-  std::vector<int> zones;
-  for (const weighing::NotSeen& each : latest.not_seen) zones.push_back(each.zone);
   const std::string changed = weighing::rules_text(latest);
   return fmt::format(
       "{}, {} surveys from {} to {} compared. Changed most: {}. Verdict now: {}{}. {}{}Not seen in "
@@ -209,8 +207,7 @@ std::string picture_description(const Comparison& comparison) {
                         plain_spaces(change_words(*places.front(), Units::mm)))
           : "nothing beyond the error",
       weighing::sentence(latest.verdict), latest.open_up_first ? "; open up first" : "", changed,
-      changed.empty() ? "" : " ", zones.empty() ? "no whole zone" : "zones " + number_list(zones),
-      caution_words(comparison));
+      changed.empty() ? "" : " ", not_seen_words(latest), caution_words(comparison));
 }
 
 }  // namespace tinworm::scene

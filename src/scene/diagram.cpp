@@ -93,14 +93,12 @@ std::vector<Page> diagram(const weighing::Result& result, const DiagramOptions& 
 }
 
 std::string picture_description(const weighing::Result& result) {
-  std::vector<int> zones;
-  for (const weighing::NotSeen& each : result.not_seen) zones.push_back(each.zone);
   const std::string changed = weighing::rules_text(result);
-  return fmt::format(
-      "{}, surveyed {}. Verdict: {}{}. {}{}Not seen, so not known: {}. {}", result.survey.car.name,
-      result.survey.visit.date.text(), weighing::sentence(result.verdict),
-      result.open_up_first ? "; open up first" : "", changed, changed.empty() ? "" : " ",
-      zones.empty() ? "no whole zone" : "zones " + number_list(zones), result.caution);
+  return fmt::format("{}, surveyed {}. Verdict: {}{}. {}{}Not seen, so not known: {}. {}",
+                     result.survey.car.name, result.survey.visit.date.text(),
+                     weighing::sentence(result.verdict),
+                     result.open_up_first ? "; open up first" : "", changed,
+                     changed.empty() ? "" : " ", not_seen_words(result), result.caution);
 }
 
 }  // namespace tinworm::scene

@@ -106,7 +106,7 @@ weighing::Result for_sale(const weighing::Result& result, bool signed_name) {
     kept.open_up.push_back({open.zone, open.own, open.rule, {}, open.could_become});
   for (const weighing::NotSeen& each : result.not_seen) {
     const weighing::Zone* zone = each.zone == 0 ? nullptr : result.zone(each.zone);
-    if (zone != nullptr) kept.not_seen.push_back({each.zone, why_not_seen(*zone)});
+    if (zone != nullptr) kept.not_seen.push_back({each.zone, why_not_seen(*zone), ""});
   }
   kept.caution = result.caution;
   return kept;

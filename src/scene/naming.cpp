@@ -77,6 +77,20 @@ std::string metal_words(const weighing::Spot& spot) {
                      evidence_words(spot.evidence));
 }
 
+std::string near_words(const weighing::Spot& spot) {
+  switch (spot.near) {
+    case weighing::Near::no:
+      return "";
+    case weighing::Near::maybe:
+      return "may be near the " + spot.near_what;
+    case weighing::Near::within_radius:
+      return "near the " + spot.near_what;
+    case weighing::Near::on_mount:
+      return "carries the " + spot.near_what;
+  }
+  return "";
+}
+
 std::string_view evidence_words(Evidence evidence) {
   switch (evidence) {
     case Evidence::not_seen:

@@ -17,6 +17,8 @@ std::string zone_name(const weighing::Zone& zone);
 std::string step_words(const weighing::Spot& spot);
 // "80 % of the metal left (72 to 88), measured"; of a hole only how it is known
 std::string metal_words(const weighing::Spot& spot);
+// "near the front spring hanger", "may be near the …", "carries the …"; empty where it is near none
+std::string near_words(const weighing::Spot& spot);
 // "measured", "judged by hand", "judged by eye"
 std::string_view evidence_words(weighing::Evidence evidence);
 // "51–54, 61": in order, each once, runs of three or more as ranges

@@ -27,7 +27,7 @@ struct Section {
 Section not_seen_section(const weighing::Result& result) {
   Section section{"Not seen, so not known", not_seen_heading, {}, not_seen_style};
   for (const NotSeenLine& line : not_seen_lines(result)) section.lines.push_back(line_text(line));
-  if (section.lines.empty()) {
+  if (result.not_seen.empty()) {
     section.lines.push_back("No zone was left out altogether.");
   }
   std::vector<int> inside;
@@ -42,7 +42,7 @@ Section not_seen_section(const weighing::Result& result) {
 }
 
 Section not_drawn_section(const weighing::Result& result) {
-  return {"Found, but not on the drawing", not_drawn_heading, not_drawn_lines(result), list_style};
+  return {"Not on the drawing", not_drawn_heading, not_drawn_lines(result), list_style};
 }
 
 Section rules_section(const weighing::Result& result) {
@@ -75,6 +75,7 @@ void write_section(Writer& writer, const Section& section) {
 std::vector<NotSeenLine> not_seen_lines(const weighing::Result& result) {
   std::vector<NotSeenLine> lines;
   for (const weighing::NotSeen& each : result.not_seen) {
+    if (each.zone == 0) continue;  // told by not_drawn_lines
     const auto same = std::find_if(lines.begin(), lines.end(),
                                    [&](const NotSeenLine& line) { return line.why == each.why; });
     if (same == lines.end()) {
@@ -86,12 +87,24 @@ std::vector<NotSeenLine> not_seen_lines(const weighing::Result& result) {
   return lines;
 }
 
+std::string not_seen_words(const weighing::Result& result) {
+  if (result.not_seen.empty()) return "no whole zone";
+  std::vector<int> zones;
+  for (const weighing::NotSeen& each : result.not_seen)
+    if (each.zone != 0) zones.push_back(each.zone);
+  const std::string drawn = zones.empty() ? "" : "zones " + number_list(zones);
+  if (zones.size() == result.not_seen.size()) return drawn;
+  return drawn + (drawn.empty() ? "" : " and ") + "what is not on the drawing";
+}
+
 std::vector<std::string> not_drawn_lines(const weighing::Result& result) {
   std::vector<std::string> lines;
   for (const weighing::Zone& zone : result.zones) {
     if (zone.number != 0) continue;
-    lines.push_back(fmt::format("{}: {}, {}", zone_name(zone), step_name(zone.step),
-                                evidence_words(zone.evidence)));
+    std::string_view how = evidence_words(zone.evidence);
+    if (zone.step == weighing::Step::not_seen) how = zone.seen.reason;
+    lines.push_back(fmt::format("{}: {}{}{}", zone_name(zone), step_name(zone.step),
+                                how.empty() ? "" : ", ", how));
   }
   return lines;
 }
@@ -111,12 +124,10 @@ bool write_limits(Writer& writer, const weighing::Result& result,
     for (const Section& section : sections_of(result)) write_section(writer, section);
     return false;
   }
-  std::vector<int> zones;
-  for (const weighing::NotSeen& each : result.not_seen) zones.push_back(each.zone);
   const bool more = !not_drawn_section(result).lines.empty();
   writer.rule();
   writer.block("Not seen, so not known", not_seen_heading);
-  writer.block(fmt::format("Zones {}. Reasons{} on page {}.", number_list(zones),
+  writer.block(fmt::format("{}. Reasons{} on page {}.", capitalised(not_seen_words(result)),
                            more ? ", and what was found but is not drawn," : "", overflow_page),
                not_seen_style);
   return true;

@@ -17,7 +17,11 @@ struct NotSeenLine {  // zones that share a reason
 };
 std::vector<NotSeenLine> not_seen_lines(const weighing::Result& result);
 
-// "home-made tow bracket: thin, judged by eye", for each zone that the body plan lacks.
+// "no whole zone", "zones 15, 23–25", "zones 15 and what is not on the drawing".
+std::string not_seen_words(const weighing::Result& result);
+
+// "home-made tow bracket: thin, judged by eye", "sunroof tray: not seen, behind the headlining",
+// for each zone that the body plan lacks.
 std::vector<std::string> not_drawn_lines(const weighing::Result& result);
 
 // Height of the limits in full.

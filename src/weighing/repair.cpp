@@ -46,18 +46,25 @@ Answer answer(const survey::Repair& repair) {
   return by_joint(repair);
 }
 
-std::string text_of(const survey::Repair& repair) {
+std::string size_text(const survey::Size& size, quantity::Units units) {
+  constexpr double mm_per_inch = 25.4;
+  if (units == quantity::Units::mm)
+    return fmt::format("{:.0f} x {:.0f} mm", size.along_mm, size.across_mm);
+  return fmt::format("{:.1f} x {:.1f} in", size.along_mm / mm_per_inch,
+                     size.across_mm / mm_per_inch);
+}
+
+}  // namespace
+
+std::string text_of(const survey::Repair& repair, quantity::Units units) {
   std::string text(word(repair.kind));
   if (repair.joint) text += fmt::format(", {}", word(*repair.joint));
-  if (repair.size)
-    text += fmt::format(", {:.0f} x {:.0f} mm", repair.size->along_mm, repair.size->across_mm);
+  if (repair.size) text += ", " + size_text(*repair.size, units);
   if (repair.date) text += ", " + repair.date->text();
   if (repair.beneath) text += fmt::format(", beneath {}", word(*repair.beneath));
   text += repair.now_assumed ? ", taken to be sound" : fmt::format(", now {}", word(repair.now));
   return text;
 }
-
-}  // namespace
 
 bool failed_treatment(const survey::Repair& repair) {
   return repair.kind == RepairKind::treated &&

@@ -1,7 +1,10 @@
 // Whether a repair found on the car can be relied on.
 #pragma once
 
+#include <string>
+
 #include "body/plan.hpp"
+#include "quantity/length.hpp"
 #include "survey/survey.hpp"
 #include "weighing/result.hpp"
 
@@ -15,6 +18,9 @@ namespace tinworm::weighing {
 // only where the original was spot-welded and the old panel is removed; brazing, solder, adhesive,
 // fibre and filler not strong enough for load-bearing members).
 Repair judge(const survey::Repair& repair, body::Role role);
+
+// "let-in, seam-weld, 300 x 120 mm, 2021-05, now sound"; sizes in mm or inches.
+std::string text_of(const survey::Repair& repair, quantity::Units units = quantity::Units::mm);
 
 // A treatment that rusts again, lifts or cracks: its zone is rusted.
 bool failed_treatment(const survey::Repair& repair);

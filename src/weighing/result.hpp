@@ -156,13 +156,14 @@ struct OpenUp {
   std::string rule;
   std::string why;
   Verdict could_become = Verdict::repair;
-  // The structure burden's ends if it is opened: the high one if nothing worse is found than is taken
-  // to be there, the low one if it is rusted away.
+  // The structure burden's ends if it is opened: the high one if nothing worse is found than is
+  // taken to be there, the low one if it is rusted away.
   double structure_high_if_no_worse = 0, structure_low_if_gone = 0;
 };
 struct NotSeen {
-  int zone = 0;
+  int zone = 0;  // 0: an own zone
   std::string why;
+  std::string own;  // key of an own zone
 };
 
 struct BoxResult {

@@ -51,7 +51,7 @@ Result weigh(const survey::Survey& survey, const rules::Rules& rules) {
   for (const ZoneFacts& zone : facts) result.zones.push_back(weigh_zone(zone, context));
   for (std::size_t i = 0; i < facts.size(); ++i)
     if (facts[i].fitted() && !facts[i].is_seen())
-      result.not_seen.push_back({facts[i].number, why_not_seen(facts[i].seen)});
+      result.not_seen.push_back({facts[i].number, why_not_seen(facts[i].seen), facts[i].own});
 
   result.main = coverage(result.zones, facts, body::Role::main);
   result.local = coverage(result.zones, facts, body::Role::local);

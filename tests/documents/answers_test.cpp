@@ -38,9 +38,12 @@ TEST(Answers, WhetherItMayBeDrivenIsNeverAPlainYes) {
       {Verdict::repair, Verdict::do_not_drive, false,
        "Not settled: what nobody saw or measured could forbid it"},
       {Verdict::not_known, Verdict::do_not_drive, false, "Not known: too little was seen"},
-      {Verdict::repair, Verdict::repair, false, "Nothing found forbids it"},
-      {Verdict::treat, Verdict::repair, false, "Nothing found forbids it"},
-      {Verdict::leave_alone, Verdict::leave_alone, false, "Nothing found forbids it"}};
+      {Verdict::repair, Verdict::repair, false,
+       "For an inspection to say: what carries the car is to be repaired"},
+      {Verdict::treat, Verdict::repair, false,
+       "Nothing found forbids it; law and inspection decide"},
+      {Verdict::leave_alone, Verdict::leave_alone, false,
+       "Nothing found forbids it; law and inspection decide"}};
   for (const auto& each : cases) {
     weighing::Result result = sound_car();
     result.verdict = each.verdict;
@@ -77,8 +80,9 @@ TEST(Answers, WhatToStopNow) {
   survey.kept.use.reset();
   survey.zones[17].drains.reset();
   survey.zones[28].drains.reset();
-  survey.zones[65].found.push_back(
-      scene::fixture::spot("footwell", survey::Rust::poultice, {}, {100, 80}));
+  for (const char* place : {"footwell", "seat rail"})
+    survey.zones[65].found.push_back(
+        scene::fixture::spot(place, survey::Rust::poultice, {}, {100, 80}));
   EXPECT_THAT(stop_lines(scene::fixture::weighed(survey), 4),
               ElementsAre("Take out what holds the wet at front floor, left (65).", always));
 }
@@ -106,9 +110,111 @@ TEST(Answers, WhenToLookAgain) {
   EXPECT_EQ(look_again(result), "After the repair: the verdict is not to drive until then.");
 }
 
+weighing::OpenUp to_open(int zone, Verdict could_become) {
+  weighing::OpenUp open;
+  open.zone = zone;
+  open.could_become = could_become;
+  return open;
+}
+
+TEST(Answers, WhatNobodySawIsCountedByWhatItCouldChange) {
+  weighing::Result result = sound_car();
+  EXPECT_THAT(unseen_lines(result, 3), ElementsAre("No part was left out altogether."));
+  result.open_up = {to_open(69, Verdict::do_not_drive), to_open(71, Verdict::do_not_drive),
+                    to_open(63, Verdict::repair)};
+  result.not_seen = {{69, "seats bolted down over it", ""}};
+  const std::string unseen = "Not seen at all: seat and belt anchorage, left (69).";
+  const struct {
+    Verdict verdict;
+    const char* line;
+  } cases[] = {
+      {Verdict::leave_alone,
+       "3 parts could make the verdict worse, first: seat and belt anchorage, left (69); B-post "
+       "and "
+       "foot, left (71); and 1 more."},
+      {Verdict::repair,
+       "2 parts could make the verdict worse, first: seat and belt anchorage, left (69); B-post "
+       "and "
+       "foot, left (71)."},
+      {Verdict::do_not_drive,
+       "3 parts could add to the work, first: seat and belt anchorage, left (69); B-post and foot, "
+       "left (71); and 1 more."}};
+  for (const auto& each : cases) {
+    result.verdict = each.verdict;
+    EXPECT_THAT(unseen_lines(result, 2), ElementsAre(each.line, unseen));
+  }
+  result.open_up = {to_open(63, Verdict::repair)};
+  result.verdict = Verdict::treat;
+  EXPECT_EQ(unseen_lines(result, 2).front(),
+            "One part could make the verdict worse: outrigger, left (63).");
+}
+
+TEST(Answers, AnOwnPartThatNobodySawIsNamed) {
+  survey::Survey survey = scene::fixture::clean_survey(scene::fixture::plan());
+  survey.own = {{"own-a",
+                 "sunroof tray",
+                 body::Role::local,
+                 body::Side::centre,
+                 {survey::SeenWord::hidden, 0, "headlining", {}},
+                 {}}};
+  EXPECT_EQ(unseen_lines(scene::fixture::weighed(survey), 3).back(),
+            "Not seen at all: sunroof tray (own-a).");
+}
+
+TEST(Answers, TheWorstPlacesFirst) {
+  survey::Survey survey = scene::fixture::clean_survey(scene::fixture::plan());
+  survey.zones[51].found = {
+      scene::fixture::spot("middle", survey::Rust::surface, {}, {100, 60}),
+      scene::fixture::spot("rear end", survey::Rust::hole, {1150, -640, 200}, {60, 40})};
+  survey.zones[41].found = {scene::fixture::spot("bottom", survey::Rust::blister, {}, {50, 50})};
+  const auto places = worst_places(scene::fixture::weighed(survey), 2);
+  ASSERT_EQ(places.size(), 2U);
+  EXPECT_EQ(places[0].title, "Outer sill, left (51), rear end: holed");
+  EXPECT_EQ(places[0].link, "found-1");
+  EXPECT_EQ(places[1].title, "Outer sill, left (51), middle: film");
+  EXPECT_EQ(places[1].detail,
+            "95 to 100 % of the metal left, judged by eye; may be near the lower belt anchorage");
+}
+
+work::Task task(int zone, work::Kind kind, work::Urgency urgency, bool certain = true) {
+  work::Task made;
+  made.zone = zone;
+  made.kind = kind;
+  made.urgency = urgency;
+  if (kind == work::Kind::cut) made.cuts.emplace_back().certain = certain;
+  return made;
+}
+
+TEST(Answers, WhatToDoFirst) {
+  using work::Kind;
+  using work::Urgency;
+  weighing::Result result = sound_car();
+  work::Plan plan;
+  EXPECT_THAT(first_lines(result, plan, 3),
+              ElementsAre("Nothing was found that asks for work where looked."));
+  plan.tasks = {task(41, Kind::treat, Urgency::looks)};
+  EXPECT_THAT(first_lines(result, plan, 3), ElementsAre("Clean, treat, coat and wax; one task."));
+  plan.tasks.push_back(task(28, Kind::drains, Urgency::water));
+  EXPECT_THAT(first_lines(result, plan, 3), ElementsAre("Clean, treat, coat and wax; 2 tasks."));
+  plan.tasks.push_back(task(71, Kind::cut, Urgency::danger, false));
+  EXPECT_THAT(
+      first_lines(result, plan, 3),
+      ElementsAre("Clean and measure, cut what is past its limit: B-post and foot, left (71)."));
+  plan.tasks.push_back(task(51, Kind::cut, Urgency::stiffness));
+  plan.tasks.push_back(task(73, Kind::cut, Urgency::stiffness));
+  EXPECT_THAT(first_lines(result, plan, 3),
+              ElementsAre("Cut and weld first: outer sill, left (51); rear floor, left (73)."));
+  plan.tasks.push_back(task(85, Kind::cut, Urgency::danger));
+  result.open_up = {to_open(69, Verdict::do_not_drive)};
+  result.open_up_first = true;
+  EXPECT_THAT(first_lines(result, plan, 3),
+              ElementsAre("Open up and measure: seat and belt anchorage, left (69).",
+                          "Cut and weld first: rear spring hanger, left (85)."));
+}
+
 TEST(Answers, WhatItMayTakeAndWhatIsLeft) {
   weighing::Result result = sound_car();
-  work::Plan plan = work::plan(result, rates::Rates{});
+  work::Plan plan;
   EXPECT_THAT(cost_lines(result, plan),
               ElementsAre("Nothing was found that asks for work where looked."));
   plan.tasks.emplace_back();
@@ -116,25 +222,51 @@ TEST(Answers, WhatItMayTakeAndWhatIsLeft) {
   plan.cost = {{2300, 6000, 13700}, 6400, 900, 7600};
   work::Doubt doubt;
   doubt.zone = 23;
-  doubt.name = "rear bulkhead";
   plan.doubts = {doubt};
   plan.doubts_cost = {560, 1000, 1500};
+  plan.contingency = work::Contingency{"", "", {}, {1900, 2900, 3800}};
   result.survey.price.asked = survey::Money{9500, "EUR"};
   result.survey.price.sound = survey::Money{14000, "EUR"};
-  const auto lines = cost_lines(result, plan);
   EXPECT_THAT(
-      lines, ElementsAre(
-                 "About 88 h, 6\u00A0400 EUR; not over 7\u00A0600 EUR in 80 of 100 such cases. All "
-                 "low 2\u00A0300, all high 13\u00A0700 EUR.",
-                 "What could double it: a part that nobody could judge, "
-                 "560–1\u00A0000–1\u00A0500 EUR on top if rotten; the dearest: 23 rear bulkhead.",
-                 "Hours and prices are assumptions, no quote and no promise.",
-                 "Worth 14\u00A0000 EUR when sound, 9\u00A0500 asked: less the work that leaves "
-                 "\u22123\u00A0100 to 2\u00A0200 EUR, likely \u22121\u00A0900. Taxes and what else "
-                 "is wrong with it aren't in that."));
+      cost_lines(result, plan),
+      ElementsAre(
+          "About 88 h, 6\u00A0400 EUR; not over 7\u00A0600 EUR in 80 of 100 such cases. All low "
+          "2\u00A0300, all high 13\u00A0700 EUR.",
+          "What could double it: a part that nobody could judge, 560–1\u00A0000–1\u00A0500 EUR on "
+          "top if rotten; the dearest: rear bulkhead (23).",
+          "Hours and prices are assumptions, no quote and no promise.",
+          "Worth 14\u00A0000 EUR when sound, 9\u00A0500 asked: less the work that leaves "
+          "\u22126\u00A0900 with the contingency to 2\u00A0200, likely \u22121\u00A0900 EUR. "
+          "Taxes, "
+          "what nobody saw and what else is wrong with it aren't in that."));
+  plan.rates_changed = {"hour 72 EUR (default 65 EUR)"};
+  EXPECT_EQ(cost_lines(result, plan)[2],
+            "By your rates, the rest assumed; no quote and no promise.");
   result.survey.price.sound->currency = "SEK";
   EXPECT_EQ(cost_lines(result, plan).back(),
             "The prices aren't both in EUR, the currency of the rates: no arithmetic.");
+}
+
+// Nothing found is no promise: what nobody saw may still cost, and the price is still set against
+// it.
+TEST(Answers, WhatItMayTakeThoughNothingWasFound) {
+  weighing::Result result = sound_car();
+  work::Plan plan;
+  work::Doubt doubt;
+  doubt.zone = 23;
+  plan.doubts = {doubt, doubt};
+  plan.doubts_cost = {560, 1000, 1500};
+  result.survey.price.asked = survey::Money{9500, "EUR"};
+  result.survey.price.sound = survey::Money{14000, "EUR"};
+  EXPECT_THAT(cost_lines(result, plan),
+              ElementsAre("Nothing was found that asks for work where looked.",
+                          "What could double it: 2 parts that nobody could judge, "
+                          "560–1\u00A0000–1\u00A0500 EUR on top if rotten; the dearest: rear "
+                          "bulkhead (23).",
+                          "Hours and prices are assumptions, no quote and no promise.",
+                          "Worth 14\u00A0000 EUR when sound, 9\u00A0500 asked: less the work that "
+                          "leaves 4\u00A0500 EUR. Taxes, what nobody saw and what else is wrong "
+                          "with it aren't in that."));
 }
 
 // Weeks and years: 49 CFR 574.5, 64 FR 36807 (four figures from 2000, three before, decade open).

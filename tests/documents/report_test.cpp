@@ -239,6 +239,116 @@ TEST(Report, TheLongestInterestStandsAboveTheFootWhereItIsSigned) {
     EXPECT_TRUE(upright(scene::Paper::a4).text.contains(text->area)) << text->text;
 }
 
+survey::Repair repair(survey::RepairKind kind, std::optional<survey::Joint> joint = {}) {
+  survey::Repair made;
+  made.kind = kind;
+  made.joint = joint;
+  made.size = survey::Size{254, 127};
+  return made;
+}
+
+// "far" and "near" are of one place alone, and a repair among the findings has its photos there.
+TEST(Report, CaptionsAreOfOnePlace) {
+  Shot shot;
+  shot.survey = scene::fixture::clean_survey(scene::fixture::plan());
+  auto& repairs = shot.survey.zones[51].repairs;
+  repairs = {repair(survey::RepairKind::let_in, survey::Joint::seam_weld),
+             repair(survey::RepairKind::lapped, survey::Joint::seam_weld),
+             repair(survey::RepairKind::filled)};
+  shot.take(repairs[0].photos, 1);
+  shot.take(repairs[1].photos, 1);
+  shot.take(repairs[2].photos, 2);
+  survey::Spot spot = scene::fixture::spot("lower edge", survey::Rust::scale, {}, {120, 60});
+  shot.take(spot.photos, 6);
+  shot.survey.zones[52].found.push_back(spot);
+  std::multiset<std::string> captions;
+  for (const scene::Page& page : papers(shot).report)
+    for (const scene::Text* text : scene::texts(page))
+      if (text->text.find("IMG_") != std::string::npos) captions.insert(text->text);
+  EXPECT_THAT(captions,
+              testing::UnorderedElementsAre("IMG_1", "IMG_2", "far: IMG_3", "near: IMG_4", "IMG_5",
+                                            "IMG_6", "IMG_7", "IMG_8", "IMG_9", "IMG_10"));
+}
+
+TEST(Report, TellsRenewedMetalFromMetalThatWasCovered) {
+  Shot shot;
+  shot.survey = scene::fixture::clean_survey(scene::fixture::plan());
+  shot.survey.zones[51].repairs = {repair(survey::RepairKind::let_in),
+                                   repair(survey::RepairKind::filled)};
+  shot.survey.zones[52].repairs = {repair(survey::RepairKind::lapped)};
+  shot.survey.zones[52].repairs.back().beneath = survey::Beneath::cut_out;
+  shot.survey.zones[53].repairs = {repair(survey::RepairKind::plated_over)};
+  shot.survey.zones[54].repairs = {repair(survey::RepairKind::treated)};
+  survey::OwnZone own;
+  own.key = "own-a";
+  own.name = "sunroof tray";
+  own.seen.word = survey::SeenWord::bare;
+  own.zone.repairs = {repair(survey::RepairKind::bonded)};
+  shot.survey.own.push_back(own);
+  const std::string words = fixture::words(papers(shot).report);
+  EXPECT_THAT(
+      words, HasSubstr("Renewed in part or whole: outer sill, left (51); outer sill, right (52)."));
+  EXPECT_THAT(words, HasSubstr("Mended over the metal that was there: sill membrane, left (53); "
+                               "sunroof tray (own-a)."));
+  EXPECT_THAT(words, HasSubstr("–50, 54–"));  // a treatment is no repair of metal
+}
+
+TEST(Report, LengthsAreInInchesThroughout) {
+  Shot shot;
+  shot.survey = scene::fixture::clean_survey(scene::fixture::plan());
+  shot.survey.gauge.uncertainty_mm = 0.0508;
+  shot.survey.zones[51].repairs = {repair(survey::RepairKind::filled)};
+  for (const char* station : {"rear end", "middle"}) {
+    survey::Spot spot = scene::fixture::spot(station, survey::Rust::hole, {}, {254, 127});
+    for (const body::Station& each : shot.survey.body->zone(51)->stations)
+      if (each.name == station) spot.at = scene::fixture::at(each);
+    shot.survey.zones[51].found.push_back(spot);
+  }
+  std::string words;
+  for (const scene::Page& page : papers(shot, {scene::Paper::a4, quantity::Units::inch}).report) {
+    const std::string more = fixture::words(page);
+    words += more.substr(0, more.find("The method's constants"));
+    if (words.size() < more.size()) break;  // constants and rates stand as rules files have them
+    if (more.find("The method's constants") != std::string::npos) break;
+  }
+  EXPECT_THAT(words, HasSubstr("Filled, 10.0 x 5.0 in, taken to be sound"));
+  EXPECT_THAT(words, HasSubstr("in from the lower belt anchorage"));
+  EXPECT_THAT(words, HasSubstr("standard uncertainty 2 thou as the survey states"));
+  EXPECT_THAT(words, Not(testing::ContainsRegex("[0-9] mm")));
+}
+
+TEST(Report, TheTableOfPartsSaysWhatTheFindingsSay) {
+  Shot shot;
+  shot.survey = scene::fixture::clean_survey(scene::fixture::plan());
+  survey::Zone& sill = shot.survey.zones[51];
+  sill.reference_mm = {1, 1, 1};
+  sill.note = "undersealed last spring";
+  survey::Spot spot = scene::fixture::spot("middle", survey::Rust::scale, {}, {120, 60});
+  spot.metal_mm = {1, 1, 1};
+  spot.hand = survey::Hand::gives;
+  sill.found = {spot};
+  const Papers made = papers(shot);
+  const std::string words = fixture::words(made.report);
+  EXPECT_THAT(words, HasSubstr("15 to 50 % of the metal left by hand and pits"));
+  EXPECT_THAT(words, HasSubstr("15–35–50 %"));
+  EXPECT_THAT(words, HasSubstr("Outer sill, left (51): undersealed last spring"));
+}
+
+TEST(Report, AnOwnPartThatNobodySawIsNamedWithItsReason) {
+  Shot shot;
+  shot.survey = scene::fixture::clean_survey(scene::fixture::plan());
+  shot.survey.own = {{"own-a",
+                      "sunroof tray",
+                      body::Role::local,
+                      body::Side::centre,
+                      {survey::SeenWord::hidden, 0, "headlining", {}},
+                      {}}};
+  const Papers made = papers(shot);
+  const std::string words = fixture::words(made.report);
+  EXPECT_THAT(words, HasSubstr("sunroof tray (own-a) headlining"));
+  EXPECT_THAT(words, HasSubstr("sunroof tray: not seen, headlining"));
+}
+
 TEST(Report, SaysTheSameTwice) {
   const Shot shot = big_survey();
   EXPECT_EQ(fixture::words(papers(shot).report), fixture::words(papers(shot).report));

@@ -124,7 +124,7 @@ inline weighing::Result weighed_car() {
       {"right sill", {}, {}, "no wall was seen"}};
   result.open_up = {
       {71, "", "mount-not-seen", "the strut stands on it", weighing::Verdict::do_not_drive}};
-  result.not_seen = {{71, "carpet glued down"}};
+  result.not_seen = {{71, "carpet glued down", ""}};
   result.advice = {{51,
                     "",
                     "",

@@ -54,6 +54,14 @@ TEST(WeighJson, HasEveryKeyThatWasPromised) {
   expect_keys(json["not_seen"][0], {"zone", "why"});
 }
 
+TEST(WeighJson, AnOwnPartThatNobodySawHasItsKey) {
+  weighing::Result result = weighed_car();
+  result.not_seen.push_back({0, "headlining", "own-a"});
+  const ordered_json json = weigh_json(result);
+  EXPECT_EQ(json["not_seen"][0]["zone"], 71);
+  EXPECT_EQ(json["not_seen"][1]["zone"], "own-a");
+}
+
 TEST(WeighJson, HasTheValues) {
   const ordered_json json = weigh_json(weighed_car());
   EXPECT_EQ(json["date"], "2025-04-12");

@@ -255,6 +255,26 @@ TEST(Diagram, WhatThePlanCannotDrawIsSaid) {
   }
 }
 
+TEST(Diagram, AnOwnPartThatNobodySawHasNoNumber) {
+  survey::Survey survey = fixture::clean_survey(fixture::plan());
+  survey.own = {{"own-a",
+                 "sunroof tray",
+                 body::Role::local,
+                 body::Side::left,
+                 {survey::SeenWord::hidden, 0, "headlining", {}},
+                 {}}};
+  const auto result = fixture::weighed(survey);
+  const std::string said = fixture::all_said(fixture::drawn(result));
+  EXPECT_THAT(said, HasSubstr("sunroof tray, left: not seen,"));
+  EXPECT_THAT(said, Not(HasSubstr("No zone was left out")));
+  EXPECT_THAT(said, Not(HasSubstr("0: headlining")));
+  EXPECT_THAT(picture_description(result),
+              HasSubstr("Not seen, so not known: what is not on the drawing."));
+  survey.seen.erase(23);
+  EXPECT_THAT(picture_description(fixture::weighed(survey)),
+              HasSubstr("Not seen, so not known: zones 23 and what is not on the drawing."));
+}
+
 TEST(Diagram, PrivateKeysOnlyOnRequest) {
   const auto result = fixture::weighed(fixture::busy_survey(fixture::plan()));
   const std::string open = fixture::all_said(fixture::drawn(result));
