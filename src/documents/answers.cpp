@@ -42,8 +42,8 @@ std::string money_text(double money) {
   return whole(output::money_text(money));
 }
 
-std::string money_span(const work::Range& money) {
-  return whole(output::money_span(money));
+std::string low_to_high(const work::Range& money) {
+  return fmt::format("{} to {}", money_text(money.low), money_text(money.high));
 }
 
 // "rear wing, left (95); dogleg, left (75) and 3 more"
@@ -68,14 +68,17 @@ std::string could(const char* what, const std::vector<std::string>& names, std::
   return fmt::format("{} could {}, first: {}.", parts(names.size()), what, some(names, most));
 }
 
-std::string of_verdict(Verdict verdict) {
-  switch (verdict) {
+std::string of_verdict(const Result& result) {
+  switch (result.verdict) {
     case Verdict::do_not_drive:
       return "Metal or a repair on or near what carries brakes, steering, suspension, belts or "
              "towing gives way.";
     case Verdict::repair:
-      return "Metal that carries the car is past its limit, or a repair of it can't be relied on: "
-             "it is to be repaired.";
+      return fmt::format(
+          "Metal that carries the car is past its limit ({} is to be left), or a repair of it "
+          "can't "
+          "be relied on: it is to be repaired.",
+          rules::value_text(rules::constant("repair-limit"), result.constants.repair_limit));
     case Verdict::treat:
       return "Rust was found; metal that carries the car is within its limit where it could be "
              "judged.";
@@ -85,6 +88,13 @@ std::string of_verdict(Verdict verdict) {
       break;
   }
   return "Too little of the main structure was seen to say more.";
+}
+
+// By what was found and by what opening up may find.
+Verdict worst_left_open(const Result& result) {
+  Verdict worst = std::max(result.verdict, result.could_be);
+  for (const weighing::OpenUp& each : result.open_up) worst = std::max(worst, each.could_become);
+  return worst;
 }
 
 std::vector<std::string> blocked_drains(const Result& result) {
@@ -106,6 +116,14 @@ std::vector<std::string> wet_packs(const Result& result) {
   return names;
 }
 
+// What is left, in words.
+std::string bought(const work::Range& left) {
+  if (left.high < 0) return "Even by the low figures the work costs more than the price leaves.";
+  if (left.likely < 0) return "By the likely figure the work costs more than the price leaves.";
+  if (left.low < 0) return "By the likely figure the price leaves room for the work.";
+  return "The price leaves room for the work, the contingency included.";
+}
+
 std::string price_line(const Result& result, const work::Plan& plan) {
   const survey::Price& price = result.survey.price;
   if (!price.asked || !price.sound) return "";
@@ -120,18 +138,39 @@ std::string price_line(const Result& result, const work::Plan& plan) {
                                               plan.contingency ? " with the contingency" : "", high,
                                               money_text(left->likely));
   return fmt::format(
-      "Worth {} {} when sound, {} asked: less the work that leaves {} {}. Taxes, what nobody saw "
-      "and what else is wrong with it aren't in that.",
+      "A good buy? Worth {} {} when sound, {} asked: less this work that leaves {} "
+      "{}. {} What isn't counted comes off it.",
       money_text(price.sound->amount), plan.rates.currency, money_text(price.asked->amount), range,
-      plan.rates.currency);
+      plan.rates.currency, bought(*left));
 }
 
 std::string doubts_line(const Result& result, const work::Plan& plan) {
   const work::Doubt& dearest = plan.doubts.front();
   return fmt::format(
-      "What could double it: {} that nobody could judge, {} {} on top if rotten; the dearest: {}.",
-      parts(plan.doubts.size()), money_span(plan.doubts_cost), plan.rates.currency,
+      "What could double it: {} that nobody could judge, {} {} more if all were rotten; the "
+      "dearest: "
+      "{}.",
+      parts(plan.doubts.size()), low_to_high(plan.doubts_cost), plan.rates.currency,
       title_of(result, dearest.zone, dearest.own));
+}
+
+bool is_braced(const work::Plan& plan) {
+  return std::ranges::any_of(plan.tasks,
+                             [](const work::Task& task) { return task.kind == work::Kind::brace; });
+}
+
+void add_work(std::vector<std::string>& lines, const work::Plan& plan) {
+  const std::string& currency = plan.rates.currency;
+  lines.push_back(
+      fmt::format("About {} {} and {} h to cut, weld and treat; by these assumptions not over {} "
+                  "{} in 80 of 100 "
+                  "such cases.",
+                  money_text(plan.cost.mean), currency, output::hours_text(plan.hours.mean),
+                  money_text(plan.cost.in_80_of_100), currency));
+  if (plan.contingency)
+    lines.push_back(fmt::format("Set aside {} {} more for what opening up shows.",
+                                low_to_high(plan.contingency->cost), currency));
+  lines.push_back(fmt::format("Not counted: {}.", fmt::join(plan.not_counted, "; ")));
 }
 
 // Parts to cut, those on or near a mounting alone if there are any. `certain`: metal known to be
@@ -152,13 +191,18 @@ std::vector<std::string> cuts(const Result& result, const work::Plan& plan, bool
 
 std::string may_it_be_driven(const Result& result) {
   if (result.verdict == Verdict::do_not_drive) return "No: not until it is repaired";
-  if (!before_use(result.survey).empty()) return "Not yet: first see to what is named here";
-  if (result.verdict == Verdict::not_known) return "Not known: too little was seen";
-  if (result.could_be == Verdict::do_not_drive)
-    return "Not settled: what nobody saw or measured could forbid it";
+  const bool first = !before_use(result.survey).empty();  // and the metal's answer all the same
+  if (result.verdict == Verdict::not_known)
+    return first ? "Not yet; and then not known: too little was seen"
+                 : "Not known: too little was seen";
+  if (worst_left_open(result) == Verdict::do_not_drive)
+    return first ? "Not yet; and then not settled: what nobody saw or measured could forbid it"
+                 : "Not settled: what nobody saw or measured could forbid it";
   if (result.verdict == Verdict::repair)
-    return "For an inspection to say: what carries the car is to be repaired";
-  return "Nothing found forbids it; law and inspection decide";
+    return first ? "Not yet; and then for an inspection to say: what carries it is to be repaired"
+                 : "For an inspection to say: what carries the car is to be repaired";
+  return first ? "Not yet: first see to what is named here"
+               : "Nothing found forbids it; law and inspection decide";
 }
 
 std::string verdict_line(const Result& result) {
@@ -166,7 +210,7 @@ std::string verdict_line(const Result& result) {
   if (result.could_be != result.verdict)
     verdict += fmt::format(" Could be: {}.", sentence(result.could_be));
   if (result.open_up_first) verdict += " Open up first.";
-  return verdict + " " + of_verdict(result.verdict);
+  return verdict + " " + of_verdict(result);
 }
 
 std::string finding_place(const weighing::Spot& spot) {
@@ -210,11 +254,13 @@ std::vector<std::string> first_lines(const Result& result, const work::Plan& pla
   if (!open.empty()) lines.push_back(fmt::format("Open up and measure: {}.", some(open, most)));
   const auto certain = cuts(result, plan, true), judged = cuts(result, plan, false);
   if (!certain.empty())
-    lines.push_back(fmt::format("Cut and weld first: {}.", some(certain, most)));
-  else if (!judged.empty())
+    lines.push_back(fmt::format("{}ut and weld, in this order: {}.",
+                                is_braced(plan) ? "Brace the shell, then c" : "C",
+                                some(certain, most)));
+  if (!judged.empty())
     lines.push_back(
-        fmt::format("Clean and measure, cut what is past its limit: {}.", some(judged, most)));
-  else if (!plan.tasks.empty())
+        fmt::format("Clean and measure, and cut if past the limit: {}.", some(judged, most)));
+  if (certain.empty() && judged.empty() && !plan.tasks.empty())
     lines.push_back(fmt::format(
         "Clean, treat, coat and wax; {}.",
         plan.tasks.size() == 1 ? "one task" : fmt::format("{} tasks", plan.tasks.size())));
@@ -233,21 +279,18 @@ std::vector<std::string> stop_lines(const Result& result, std::size_t most) {
     lines.push_back("Keep it off salted roads until it is treated, and wash it underneath.");
   if (use == survey::Use::all_weather)
     lines.push_back("Keep it off salt until it is treated, and wash it underneath.");
-  lines.push_back("Carpets dry, drains open (common practice).");
+  lines.push_back(blocked_drains(result).empty()
+                      ? "Keep carpets dry and drains open (common practice)."
+                      : "Keep carpets dry (common practice).");
   return lines;
 }
 
 std::vector<std::string> cost_lines(const Result& result, const work::Plan& plan) {
-  const std::string& currency = plan.rates.currency;
   std::vector<std::string> lines;
   if (plan.tasks.empty())
     lines.push_back(nothing_to_do);
   else
-    lines.push_back(fmt::format(
-        "About {} h, {} {}; not over {} {} in 80 of 100 such cases. All low {}, all high {} {}.",
-        output::hours_text(plan.hours.mean), money_text(plan.cost.mean), currency,
-        money_text(plan.cost.in_80_of_100), currency, money_text(plan.cost.sum.low),
-        money_text(plan.cost.sum.high), currency));
+    add_work(lines, plan);
   if (!plan.doubts.empty()) lines.push_back(doubts_line(result, plan));
   if (!plan.tasks.empty() || !plan.doubts.empty())
     lines.push_back(plan.rates_changed.empty()
@@ -261,8 +304,9 @@ std::string look_again(const Result& result) {
   history::Comparison alone;
   alone.surveys = {result};
   const history::NextSurvey next = history::next_survey(alone, result.constants);
-  return next.date ? fmt::format("By {} ({}).", next.date->text(), next.why)
-                   : scene::capitalised(next.why) + ".";
+  if (!next.date) return scene::capitalised(next.why) + ".";
+  return fmt::format("By {} ({}). By this survey alone: beside earlier ones it may be sooner.",
+                     next.date->text(), next.why);
 }
 
 }  // namespace tinworm::documents

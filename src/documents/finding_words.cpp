@@ -124,6 +124,9 @@ std::string place_title(const weighing::Zone& zone, const weighing::Spot& spot) 
 
 std::string place_judged(const weighing::Spot& spot, quantity::Units units) {
   std::string text = scene::metal_words(spot);
+  if (spot.metal.pit_left)
+    text += fmt::format("; under the deepest pit {} of the sheet",
+                        output::percent_text(*spot.metal.pit_left));
   if (const std::string near = near_words(spot, units); !near.empty()) text += "; " + near;
   return scene::capitalised(text) + ".";
 }

@@ -119,6 +119,20 @@ void write_group(Flow& flow, Urgency group, const char* title, const char* meani
   for (const Found& found : all) write_entry(flow, found, result, album, units);
 }
 
+const std::vector<Column> to_treat_columns{
+    {"order", 0.65}, {"part and place", 2.1}, {"step", 0.9}, {"metal left", 2.1}, {"as found", 3}};
+
+Row to_treat_row(const Found& found, const Result& result, quantity::Units units) {
+  return {{fmt::format("{}", found.spot->rank),
+           fmt::format("{}, {}", weighing::title(*found.zone), found.spot->name),
+           scene::step_words(*found.spot), place_judged(*found.spot, units),
+           place_noted(result, *found.spot, units)},
+          on_sheet(found.zone->number),
+          finding_place(*found.spot),
+          false};
+}
+
+// A table, broken where a place has photos.
 void write_to_treat(Flow& flow, const Result& result, const photos::Album& album,
                     quantity::Units units) {
   const std::vector<Found> all = with(Urgency::to_treat, result);
@@ -127,24 +141,19 @@ void write_to_treat(Flow& flow, const Result& result, const photos::Album& album
                "Rust within the limit for metal that carries, or on skin that carries nothing: "
                "clean, treat, coat and wax before it eats on.");
   std::vector<Row> rows;
+  const auto write_rows = [&] {
+    if (!rows.empty()) flow.table(to_treat_columns, rows);
+    rows.clear();
+  };
   for (const Found& found : all) {
-    if (!photos_of(result, *found.spot).empty()) continue;
-    rows.push_back({{fmt::format("{}", found.spot->rank),
-                     fmt::format("{}, {}", weighing::title(*found.zone), found.spot->name),
-                     scene::step_words(*found.spot), place_judged(*found.spot, units),
-                     place_noted(result, *found.spot, units)},
-                    on_sheet(found.zone->number),
-                    finding_place(*found.spot),
-                    false});
+    if (photos_of(result, *found.spot).empty()) {
+      rows.push_back(to_treat_row(found, result, units));
+      continue;
+    }
+    write_rows();
+    write_entry(flow, found, result, album, units);
   }
-  flow.table({{"order", 0.65},
-              {"part and place", 2.1},
-              {"step", 0.9},
-              {"metal left", 2.1},
-              {"as found", 3}},
-             rows);
-  for (const Found& found : all)
-    if (!photos_of(result, *found.spot).empty()) write_entry(flow, found, result, album, units);
+  write_rows();
 }
 
 }  // namespace
@@ -168,7 +177,7 @@ void write_findings(Flow& flow, const Result& result, const photos::Album& album
               "Metal that carries, past its limit by measure or by hand, or a repair of it that "
               "can't be relied on.",
               result, album, units);
-  write_group(flow, Urgency::to_judge, "To open up and measure",
+  write_group(flow, Urgency::to_judge, "May be past the limit: to measure",
               "Within the limit by the likely figure, past it by the low end of what was judged or "
               "read: nobody knows until it is cleaned and measured, or measured again.",
               result, album, units);

@@ -81,6 +81,24 @@ void write_repair_photos(Flow& flow, const weighing::Result& result, const photo
   }
 }
 
+// Rust on a part that was mended: nobody recorded whether it is the same metal.
+std::string worn_beside(const weighing::Zone& zone) {
+  for (const weighing::Spot& spot : zone.spots)
+    if (spot.rank > 0 && !spot.is_repair && spot.step >= weighing::Step::pitted)
+      return fmt::format(
+          "place {} is on the same part, and whether it is the same metal isn't "
+          "recorded",
+          spot.rank);
+  return "";
+}
+
+std::string why_words(const weighing::Zone& zone, const weighing::Repair& repair,
+                      const survey::Repair& noted) {
+  std::vector<std::string> words{repair.why, worn_beside(zone), noted.note};
+  std::erase(words, "");
+  return fmt::format("{}", fmt::join(words, "; "));
+}
+
 }  // namespace
 
 void write_mendings(Flow& flow, const weighing::Result& result, const photos::Album& album,
@@ -93,7 +111,7 @@ void write_mendings(Flow& flow, const weighing::Result& result, const photos::Al
       const weighing::Repair& repair = zone.repairs[i];
       const survey::Repair& noted = entry->repairs.at(i);
       rows.push_back({{weighing::title(zone), weighing::text_of(noted, units), relied(repair),
-                       repair.why, noted.note},
+                       why_words(zone, repair, noted)},
                       on_sheet(zone.number),
                       "",
                       repair.reliable == false});
@@ -101,7 +119,7 @@ void write_mendings(Flow& flow, const weighing::Result& result, const photos::Al
   }
   if (rows.empty()) flow.paragraph("No repair was noted. Good repairs don't show.");
   flow.table(
-      {{"part", 1.6}, {"repair", 2.2}, {"to be relied on", 0.9}, {"why", 2.2}, {"note", 1.4}},
+      {{"part", 1.6}, {"repair", 2.2}, {"to be relied on", 0.9}, {"why, and what was noted", 3.6}},
       rows);
   write_repair_photos(flow, result, album);
   write_origin(flow, result);

@@ -81,7 +81,7 @@ void write_before_use(Writer& writer, std::vector<scene::Link>& links, const Res
                       const Brevity& brevity) {
   List list{"Before it is driven: ", {}, "What else was seen"};
   for (const survey::Also* each : before_use(result.survey))
-    list.items.push_back(shortened(remark(*each), brevity.free_letters));
+    list.items.push_back(shortened(remark(*each, result.survey.visit.date), brevity.free_letters));
   if (list.items.empty()) return;
   write_linked(writer, links, listed(list, text_style, brevity.before_use, writer), "also");
 }
@@ -138,7 +138,8 @@ Answers answers(const Result& whole, const work::Plan& whole_plan, const scene::
   Writer left{page.text, {all.x_mm, all.y_mm, half, all.height_mm}, head.y, measure};
   Writer right{page.text, {all.right() - half, all.y_mm, half, all.height_mm}, head.y, measure};
   write_worst(left, page.links, result);
-  write_answer(left, "What nobody saw and could change it", unseen_lines(result, brevity.names));
+  write_answer(left, "Not seen, or only judged, and could change it",
+               unseen_lines(result, brevity.names));
   write_answer(left, "Look again", {look_again(result)});
   write_answer(right, "What to do first", first_lines(result, plan, brevity.names));
   write_answer(right, "What to stop now", stop_lines(result, brevity.names + 1));

@@ -18,11 +18,18 @@ std::string when_words(const survey::Also& item) {
   return *when == survey::When::before_use ? "before it is driven" : "at the next survey";
 }
 
+// ", 24 years old"; empty where the code leaves it open.
+std::string years_old(const survey::Also& item, const quantity::PartialDate& on) {
+  const auto made = quantity::parse_tyre_code(item.code);
+  const auto years = made ? quantity::age_years(*made, on) : std::nullopt;
+  return years && *years >= 0 ? fmt::format(", {:.0f} years old", std::floor(*years)) : "";
+}
+
 }  // namespace
 
-std::string remark(const survey::Also& item) {
+std::string remark(const survey::Also& item, const quantity::PartialDate& on) {
   std::string text = item.what;
-  if (!item.code.empty()) text += fmt::format(" ({})", item.code);
+  if (!item.code.empty()) text += fmt::format(" (code {}{})", item.code, years_old(item, on));
   if (!item.say.empty()) text += ": " + item.say;
   return text;
 }

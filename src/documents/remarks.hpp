@@ -9,7 +9,8 @@
 
 namespace tinworm::documents {
 
-std::string remark(const survey::Also& item);  // "front tyres (3500): sidewalls cracked"
+// "front tyres (code 3500, 24 years old): sidewalls cracked"
+std::string remark(const survey::Also& item, const quantity::PartialDate& on);
 std::vector<const survey::Also*> before_use(const survey::Survey& survey);
 
 // "week 35 of 2000: 24 years old; over 10 years: replace them whatever the tread". Limits of 6 and

@@ -67,12 +67,12 @@ std::vector<Page> text_pages(const Result& result, const work::Plan& plan,
   write_mendings(flow, result, album, options.units);
   write_shell(flow, result, options.units);
   write_remarks(flow, result.survey);
-  write_work(flow, plan, options.units);
+  write_work(flow, result, plan, options.units);
   write_questions(flow, result);
+  write_signatures(flow, result);
   write_zone_table(flow, result);
   write_other_photos(flow, result, album);
   write_method(flow, result, plan, options.units);
-  write_signatures(flow, result);
   return std::move(flow).pages();
 }
 
@@ -109,7 +109,9 @@ std::vector<Page> work_paper(const Result& result, const work::Plan& plan,
   const Paper paper = upright(options.paper);
   Flow flow(paper, measure);
   flow.block(scene::line_height_mm(title_style), [&](Page& page, const scene::Area& area) {
-    const std::string title = output::car_text(result.survey.car);
+    const survey::Car& car = result.survey.car;
+    const std::string title =
+        car.built ? fmt::format("{}, built {}", car.name, *car.built) : car.name;
     scene::set_block(page.layer("text"), title, title_style, {area.x_mm, area.y_mm}, area.width_mm,
                      measure, 1);
   });
@@ -120,7 +122,7 @@ std::vector<Page> work_paper(const Result& result, const work::Plan& plan,
   if (result.open_up_first) verdict += " Open up first: what is found may change this plan.";
   flow.paragraph(verdict);
   if (const std::string rules = weighing::rules_text(result); !rules.empty()) flow.paragraph(rules);
-  write_work(flow, plan, options.units);
+  write_work(flow, result, plan, options.units);
   write_assumptions(flow, plan);
   std::vector<Page> pages = std::move(flow).pages();
   const Foot foot = foot_of(result);

@@ -2,6 +2,7 @@
 
 #include <fmt/format.h>
 
+#include "documents/parts.hpp"
 #include "output/figures.hpp"
 #include "output/work_figures.hpp"
 #include "output/work_tasks_text.hpp"
@@ -18,6 +19,21 @@ using output::money_span;
 using output::money_text;
 using work::Plan;
 using work::Task;
+
+std::string rates_words(const Plan& plan) {
+  if (!plan.rates_changed.empty()) return output::rates_text(plan);
+  return "Rates: all of them assumptions: hours from memory of the trade, prices a guess.";
+}
+
+// What may change the plan; nothing of it is in its figures.
+void write_to_open(Flow& flow, const weighing::Result& result) {
+  if (!result.open_up_first) return;
+  std::vector<std::string> parts;
+  for (const weighing::OpenUp& each : result.open_up)
+    parts.push_back(title_of(result, each.zone, each.own));
+  flow.heading("Before anything is cut: open up and measure, then reckon anew");
+  flow.paragraph(fmt::format("{}.", fmt::join(parts, "; ")), small_style);
+}
 
 void write_totals(Flow& flow, const Plan& plan) {
   const auto row = [](const char* name, double hours, double money, bool strong = false) {
@@ -40,7 +56,7 @@ void write_totals(Flow& flow, const Plan& plan) {
                     plan.rates.currency, plan.contingency->state),
         small_style);
   flow.paragraph(fmt::format("Not counted: {}.", fmt::join(plan.not_counted, "; ")), small_style);
-  flow.paragraph(output::rates_text(plan), small_style);
+  flow.paragraph(rates_words(plan), small_style);
   flow.paragraph(
       "Figures are low–likely–high and rounded. They are no quote and no promise: time "
       "and material, with a stop to look and agree once it is opened, is the usual way.",
@@ -126,17 +142,18 @@ void write_cautions(Flow& flow, const Plan& plan) {
 
 }  // namespace
 
-void write_work(Flow& flow, const Plan& plan, quantity::Units units) {
+void write_work(Flow& flow, const weighing::Result& result, const Plan& plan,
+                quantity::Units units) {
   flow.section("Plan of work", "work");
-  if (plan.tasks.empty()) {
+  if (plan.tasks.empty())
     flow.paragraph("Nothing was found that asks for work where looked.");
-  } else {
+  else
     write_totals(flow, plan);
-    write_tasks(flow, plan, units);
-  }
+  write_cautions(flow, plan);
+  write_to_open(flow, result);
+  if (!plan.tasks.empty()) write_tasks(flow, plan, units);
   write_doubts(flow, plan);
   write_sheets(flow, plan, units);
-  write_cautions(flow, plan);
 }
 
 void write_assumptions(Flow& flow, const Plan& plan) {

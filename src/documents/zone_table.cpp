@@ -23,9 +23,23 @@ std::string inside_words(const weighing::Zone& zone) {
   return zone.inside == "not-seen" ? "not seen" : zone.inside;
 }
 
+const weighing::Spot* worst_found(const weighing::Zone& zone) {
+  const weighing::Spot* worst = nullptr;
+  for (const weighing::Spot& spot : zone.spots)
+    if (spot.rank > 0 && (!worst || spot.rank < worst->rank)) worst = &spot;
+  return worst;
+}
+
+std::string left_words(const weighing::Span& metal) {
+  return metal.low == metal.high ? output::percent_text(metal.value) : output::percent_span(metal);
+}
+
 std::string step_words(const weighing::Zone& zone) {
   if (!zone.fitted) return "";
-  if (zone.step == weighing::Step::not_seen) return "not known";
+  if (zone.step == weighing::Step::not_seen) {
+    const weighing::Spot* worst = worst_found(zone);  // felt through a cover
+    return worst ? fmt::format("not known; a place {}", scene::step_words(*worst)) : "not known";
+  }
   return output::step_text(zone.step, zone.step_high, zone.step_low);
 }
 
@@ -54,7 +68,7 @@ void write_zone_table(Flow& flow, const weighing::Result& result) {
     const bool known = zone.fitted && zone.metal;
     rows.push_back({{output::zone_number(zone.number, zone.own), scene::zone_name(zone),
                      std::string(body::word(zone.role)), seen_words(zone), inside_words(zone),
-                     step_words(zone), known ? output::percent_span(zone.metal->weighed) : "",
+                     step_words(zone), known ? left_words(zone.metal->weighed) : "",
                      known ? std::string(scene::evidence_words(zone.evidence)) : ""},
                     on_sheet(zone.number),
                     zone.number == 0 ? "" : row_place(zone.number),

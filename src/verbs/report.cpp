@@ -1,5 +1,7 @@
 #include "verbs/report.hpp"
 
+#include <algorithm>
+
 #include <fmt/format.h>
 
 #include "documents/report.hpp"
@@ -18,6 +20,14 @@ painting::Metadata metadata_of_report(const weighing::Result& result) {
   metadata.subject = "Corrosion survey, report to the owner";
   metadata.author = result.survey.visit.by;
   return metadata;
+}
+
+// ", 2 photos missing"
+std::string gaps(const photos::Album& album) {
+  const auto missing =
+      std::ranges::count_if(album, [](const auto& each) { return !each.second.has_value(); });
+  if (missing == 0) return "";
+  return fmt::format(", {} photo{} missing", missing, missing == 1 ? "" : "s");
 }
 
 }  // namespace
@@ -48,7 +58,8 @@ ExitStatus run(const ReportOptions& options, const Streams& streams) {
     streams.print(pdf);
   } else {
     output::write_whole(options.to.path, pdf);
-    streams.tell(fmt::format("wrote {}, {} pages\n", options.to.path, pages.size()));
+    streams.tell(
+        fmt::format("wrote {}, {} pages{}\n", options.to.path, pages.size(), gaps(photos.album)));
   }
   return done;
 }

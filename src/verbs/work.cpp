@@ -20,6 +20,8 @@ namespace {
 
 painting::Metadata metadata_of_work(const weighing::Result& result) {
   painting::Metadata metadata = metadata_of("work", result);
+  metadata.title = fmt::format("{}, plan of work after the survey of {}", result.survey.car.name,
+                               result.survey.visit.date.text());
   metadata.subject = "Plan of work after a corrosion survey";
   return metadata;
 }

@@ -137,6 +137,8 @@ TEST_F(ReportVerb, APhotoThatIsMissingStopsItUnlessGapsAreWanted) {
   EXPECT_FALSE(workshop.has("car.pdf"));
   const Ended gaps = run("report car.yaml -o car.pdf --missing-photos");
   EXPECT_EQ(gaps.status, 0);
+  EXPECT_THAT(gaps.messages,
+              testing::MatchesRegex("wrote car.pdf, [0-9]+ pages, 2 photos missing\n"));
   EXPECT_THAT(shell("pdftotext car.pdf - | grep -c 'Photo missing'"), HasSubstr("2"));
 }
 
