@@ -20,12 +20,26 @@ bool is_picture(Kind kind) {
   return kind == Kind::pdf || kind == Kind::svg || kind == Kind::png;
 }
 
-std::optional<Kind> kind_of_ending(const std::string& path) {
+// Without its dot, in lower case.
+std::string ending_of(const std::string& path) {
   std::string ending = fs::path(path).extension().string();
-  if (ending.empty()) return std::nullopt;
+  if (ending.empty()) return ending;
   ending.erase(0, 1);
   std::transform(ending.begin(), ending.end(), ending.begin(),
                  [](char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c + 32) : c; });
+  return ending;
+}
+
+// What the user wrote by hand or took with a camera ends so; empty for all else.
+std::string_view kept_by_ending(const std::string& path) {
+  const std::string ending = ending_of(path);
+  if (ending == "yaml" || ending == "yml") return "surveys and body plans";
+  return ending == "jpg" || ending == "jpeg" ? "photos" : "";
+}
+
+std::optional<Kind> kind_of_ending(const std::string& path) {
+  const std::string ending = ending_of(path);
+  if (ending.empty()) return std::nullopt;
   if (ending == "txt") return Kind::text;
   if (ending == "ndjson") return Kind::json;
   return ending == "text" ? std::nullopt : kind_of(ending);
@@ -111,11 +125,9 @@ Destination destination(const Wanted& wanted) {
   Destination result;
   result.kind = by_option.value_or(wanted.allowed.front());
   const bool pictures = is_picture(wanted.allowed.front());
-  const std::string ending = fs::path(wanted.path).extension().string();
-  if (ending == ".yaml" || ending == ".yml") {
+  if (const std::string_view kept = kept_by_ending(wanted.path); !kept.empty()) {
     throw CommandError(
-        wanted.verb,
-        fmt::format("{} ends as surveys and body plans do; outputs never replace one", wanted.path),
+        wanted.verb, fmt::format("{} ends as {} do; outputs never replace one", wanted.path, kept),
         fmt::format("Give it an ending of its own ({}).", listed(wanted.allowed)));
   }
   if (wanted.path == "-") {

@@ -35,6 +35,12 @@ yaml::Problem problem_of(const survey::Photo& photo, const photos::Refusal& refu
 
 }  // namespace
 
+std::vector<std::string> photo_files(const Loaded& loaded) {
+  std::vector<std::string> files = each_once(survey::named_photos(*loaded.survey));
+  for (std::string& each : files) each = folder_of(loaded.file) + "/" + each;
+  return files;
+}
+
 ShelvedPhotos shelve_photos(const Loaded& loaded, const PhotoOptions& options,
                             const Streams& streams) {
   const std::vector<survey::Photo> named = survey::named_photos(*loaded.survey);

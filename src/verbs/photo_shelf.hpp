@@ -2,6 +2,7 @@
 #pragma once
 
 #include <string>
+#include <vector>
 
 #include "photos/photo.hpp"
 #include "photos/prepare.hpp"
@@ -26,5 +27,8 @@ struct ShelvedPhotos {
 // it is. Nothing is thrown for a photo that isn't there, can't be read or is broken.
 ShelvedPhotos shelve_photos(const Loaded& loaded, const PhotoOptions& options,
                             const Streams& streams);
+
+// The files of every photo that a survey names, there or not: no output replaces one.
+std::vector<std::string> photo_files(const Loaded& loaded);
 
 }  // namespace tinworm::verbs

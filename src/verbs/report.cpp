@@ -42,6 +42,7 @@ ExitStatus run(const ReportOptions& options, const Streams& streams) {
   const Loaded loaded = load_survey(options.file, plans);
   streams.complain(loaded.mistakes);
   if (!loaded.survey) return errors_in_files;
+  keep_apart("report", photo_files(loaded), {options.to.path});
   const ShelvedPhotos photos =
       shelve_photos(loaded, {{}, options.missing_photos, options.common.jobs}, streams);
   streams.complain(photos.mistakes);

@@ -53,6 +53,9 @@ TEST(CommandLine, SaysWhatIsWrongAndWhatWasMeant) {
       {"weigh good.yaml --as csv -o good.yaml",
        "tinworm weigh: good.yaml ends as surveys and body plans do; outputs never replace one\n"
        "Give it an ending of its own (text, json or csv).\n"},
+      {"map good.yaml --as pdf -o photos/sill.JPG",
+       "tinworm map: photos/sill.JPG ends as photos do; outputs never replace one\n"
+       "Give it an ending of its own (pdf, svg or png).\n"},
       {"work", "tinworm work: the survey to read is missing\ntinworm work SURVEY.yaml\n"},
       {"work good.yaml -o plan.png",
        "tinworm work: work doesn't make png\nIt makes text, json, csv or pdf.\n"},

@@ -142,6 +142,20 @@ TEST_F(ReportVerb, APhotoThatIsMissingStopsItUnlessGapsAreWanted) {
   EXPECT_THAT(shell("pdftotext car.pdf - | grep -c 'Photo missing'"), HasSubstr("2"));
 }
 
+TEST_F(ReportVerb, NoPhotoIsReplacedThroughALink) {
+  const std::string photo = workshop.text("photos/IMG_1.jpg");
+  std::filesystem::create_symlink("photos/IMG_1.jpg", workshop.path("link.pdf"));
+  std::filesystem::create_hard_link(workshop.path("photos/IMG_1.jpg"), workshop.path("hard.pdf"));
+  for (const std::string to : {"link.pdf", "hard.pdf"}) {
+    const Ended ended = run("report car.yaml -o " + to);
+    EXPECT_EQ(ended.status, 2);
+    EXPECT_EQ(ended.messages, "tinworm report: " + to +
+                                  " is itself to be read; it is never written\n"
+                                  "Give the output another name.\n");
+    EXPECT_EQ(workshop.text("photos/IMG_1.jpg"), photo);
+  }
+}
+
 TEST_F(ReportVerb, TheSameSurveyGivesTheSameBytes) {
   ASSERT_EQ(run("report car.yaml -o a.pdf").status, 0);
   ASSERT_EQ(run("report car.yaml -o b.pdf --jobs 1").status, 0);
