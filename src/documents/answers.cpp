@@ -118,30 +118,10 @@ std::vector<std::string> wet_packs(const Result& result) {
 
 // What is left, in words.
 std::string bought(const work::Range& left) {
-  if (left.high < 0) return "Even by the low figures the work costs more than the price leaves.";
-  if (left.likely < 0) return "By the likely figure the work costs more than the price leaves.";
-  if (left.low < 0) return "By the likely figure the price leaves room for the work.";
-  return "The price leaves room for the work, the contingency included.";
-}
-
-std::string price_line(const Result& result, const work::Plan& plan) {
-  const survey::Price& price = result.survey.price;
-  if (!price.asked || !price.sound) return "";
-  const auto left = work::left_over(plan, price);
-  if (!left)
-    return fmt::format("The prices aren't both in {}, the currency of the rates: no arithmetic.",
-                       plan.rates.currency);
-  const std::string low = money_text(left->low), high = money_text(left->high);
-  const std::string range = low == high
-                                ? low
-                                : fmt::format("{}{} to {}, likely {}", low,
-                                              plan.contingency ? " with the contingency" : "", high,
-                                              money_text(left->likely));
-  return fmt::format(
-      "A good buy? Worth {} {} when sound, {} asked: less this work that leaves {} "
-      "{}. {} What isn't counted comes off it.",
-      money_text(price.sound->amount), plan.rates.currency, money_text(price.asked->amount), range,
-      plan.rates.currency, bought(*left));
+  if (left.high < 0) return "Even at the low figures it costs more than the price leaves.";
+  if (left.likely < 0) return "Likely it costs more than the price leaves.";
+  if (left.low < 0) return "Likely the price leaves room for it.";
+  return "The price leaves room for it.";
 }
 
 std::string doubts_line(const Result& result, const work::Plan& plan) {
@@ -161,16 +141,16 @@ bool is_braced(const work::Plan& plan) {
 
 void add_work(std::vector<std::string>& lines, const work::Plan& plan) {
   const std::string& currency = plan.rates.currency;
-  lines.push_back(
-      fmt::format("About {} {} and {} h to cut, weld and treat; by these assumptions not over {} "
-                  "{} in 80 of 100 "
-                  "such cases.",
-                  money_text(plan.cost.mean), currency, output::hours_text(plan.hours.mean),
-                  money_text(plan.cost.in_80_of_100), currency));
+  lines.push_back(fmt::format(
+      "By {}, no quote: about {} {} and {} h to cut, weld and treat; not over "
+      "{} {} in 80 of 100 such cases.",
+      plan.rates_changed.empty() ? "assumptions" : "your rates", money_text(plan.cost.mean),
+      currency, output::hours_text(plan.hours.mean), money_text(plan.cost.in_80_of_100), currency));
+  std::string apart = "Not in it: stripping, paint, parts, mechanical work, taxes";
   if (plan.contingency)
-    lines.push_back(fmt::format("Set aside {} {} more for what opening up shows.",
-                                low_to_high(plan.contingency->cost), currency));
-  lines.push_back(fmt::format("Not counted: {}.", fmt::join(plan.not_counted, "; ")));
+    apart += fmt::format("; and {} {} to set aside for what opening up shows",
+                         low_to_high(plan.contingency->cost), currency);
+  lines.push_back(apart + ".");
 }
 
 // Parts to cut, those on or near a mounting alone if there are any. `certain`: metal known to be
@@ -193,13 +173,13 @@ std::string may_it_be_driven(const Result& result) {
   if (result.verdict == Verdict::do_not_drive) return "No: not until it is repaired";
   const bool first = !before_use(result.survey).empty();  // and the metal's answer all the same
   if (result.verdict == Verdict::not_known)
-    return first ? "Not yet; and then not known: too little was seen"
+    return first ? "Not yet; then not known: too little was seen"
                  : "Not known: too little was seen";
   if (worst_left_open(result) == Verdict::do_not_drive)
-    return first ? "Not yet; and then not settled: what nobody saw or measured could forbid it"
+    return first ? "Not yet; then not settled: what nobody saw could forbid it"
                  : "Not settled: what nobody saw or measured could forbid it";
   if (result.verdict == Verdict::repair)
-    return first ? "Not yet; and then for an inspection to say: what carries it is to be repaired"
+    return first ? "Not yet; then for an inspection to say: it is to be repaired"
                  : "For an inspection to say: what carries the car is to be repaired";
   return first ? "Not yet: first see to what is named here"
                : "Nothing found forbids it; law and inspection decide";
@@ -292,12 +272,26 @@ std::vector<std::string> cost_lines(const Result& result, const work::Plan& plan
   else
     add_work(lines, plan);
   if (!plan.doubts.empty()) lines.push_back(doubts_line(result, plan));
-  if (!plan.tasks.empty() || !plan.doubts.empty())
-    lines.push_back(plan.rates_changed.empty()
-                        ? "Hours and prices are assumptions, no quote and no promise."
-                        : "By your rates, the rest assumed; no quote and no promise.");
-  if (const std::string price = price_line(result, plan); !price.empty()) lines.push_back(price);
   return lines;
+}
+
+std::string good_buy(const Result& result, const work::Plan& plan) {
+  const survey::Price& price = result.survey.price;
+  if (!price.asked || !price.sound) return "";
+  const auto left = work::left_over(plan, price);
+  const std::string& currency = plan.rates.currency;
+  if (!left)
+    return fmt::format("The prices aren't both in {}, the currency of the rates: no arithmetic.",
+                       currency);
+  const std::string worth =
+      fmt::format("Worth {} {} when sound, {} asked: ", money_text(price.sound->amount), currency,
+                  money_text(price.asked->amount));
+  if (plan.tasks.empty())
+    return fmt::format("{}that leaves {} {} for what nobody saw.", worth, money_text(left->likely),
+                       currency);
+  return fmt::format("{}this work leaves {}{} to {} {}, likely {}. {}", worth,
+                     money_text(left->low), plan.contingency ? " (contingency spent)" : "",
+                     money_text(left->high), currency, money_text(left->likely), bought(*left));
 }
 
 std::string look_again(const Result& result) {

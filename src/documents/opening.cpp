@@ -140,10 +140,13 @@ Answers answers(const Result& whole, const work::Plan& whole_plan, const scene::
   write_worst(left, page.links, result);
   write_answer(left, "Not seen, or only judged, and could change it",
                unseen_lines(result, brevity.names));
+  write_answer(left, "What to stop now",
+               {fmt::format("{}", fmt::join(stop_lines(result, brevity.names + 1), " "))});
   write_answer(left, "Look again", {look_again(result)});
   write_answer(right, "What to do first", first_lines(result, plan, brevity.names));
-  write_answer(right, "What to stop now", stop_lines(result, brevity.names + 1));
   write_answer(right, "What it may take", cost_lines(result, plan));
+  if (const std::string buy = good_buy(result, plan); !buy.empty())
+    write_answer(right, "A good buy?", {buy});
   page.bottom_mm = std::max(left.y, right.y);
   return page;
 }

@@ -32,25 +32,41 @@ TEST(Answers, WhetherItMayBeDrivenIsNeverAPlainYes) {
   } cases[] = {
       {Verdict::do_not_drive, Verdict::do_not_drive, false, "No: not until it is repaired"},
       {Verdict::do_not_drive, Verdict::do_not_drive, true, "No: not until it is repaired"},
-      {Verdict::repair, Verdict::do_not_drive, true, "Not yet: first see to what is named here"},
-      {Verdict::leave_alone, Verdict::leave_alone, true,
-       "Not yet: first see to what is named here"},
+      {Verdict::not_known, Verdict::do_not_drive, false, "Not known: too little was seen"},
+      {Verdict::not_known, Verdict::do_not_drive, true,
+       "Not yet; then not known: too little was seen"},
       {Verdict::repair, Verdict::do_not_drive, false,
        "Not settled: what nobody saw or measured could forbid it"},
-      {Verdict::not_known, Verdict::do_not_drive, false, "Not known: too little was seen"},
+      {Verdict::repair, Verdict::do_not_drive, true,
+       "Not yet; then not settled: what nobody saw could forbid it"},
       {Verdict::repair, Verdict::repair, false,
        "For an inspection to say: what carries the car is to be repaired"},
+      {Verdict::repair, Verdict::repair, true,
+       "Not yet; then for an inspection to say: it is to be repaired"},
       {Verdict::treat, Verdict::repair, false,
        "Nothing found forbids it; law and inspection decide"},
       {Verdict::leave_alone, Verdict::leave_alone, false,
-       "Nothing found forbids it; law and inspection decide"}};
+       "Nothing found forbids it; law and inspection decide"},
+      {Verdict::leave_alone, Verdict::leave_alone, true,
+       "Not yet: first see to what is named here"}};
   for (const auto& each : cases) {
     weighing::Result result = sound_car();
     result.verdict = each.verdict;
     result.could_be = each.could_be;
+    result.open_up.clear();
     if (each.before_use) result.survey.also.push_back(before_driving("brakes"));
     EXPECT_EQ(may_it_be_driven(result), each.answer);
   }
+}
+
+TEST(Answers, WhatOpeningUpMayFindCountsTowardsDriving) {
+  weighing::Result result = sound_car();
+  result.verdict = result.could_be = Verdict::repair;
+  weighing::OpenUp open;
+  open.zone = 69;
+  open.could_become = Verdict::do_not_drive;
+  result.open_up = {open};
+  EXPECT_EQ(may_it_be_driven(result), "Not settled: what nobody saw or measured could forbid it");
 }
 
 TEST(Answers, TheVerdictIsExplained) {
@@ -58,24 +74,25 @@ TEST(Answers, TheVerdictIsExplained) {
   result.verdict = Verdict::repair;
   result.could_be = Verdict::do_not_drive;
   result.open_up_first = true;
-  EXPECT_EQ(verdict_line(result),
-            "Verdict: repair. Could be: do not drive until repaired. Open up first. Metal that "
-            "carries the car is past its limit, or a repair of it can't be relied on: it is to be "
-            "repaired.");
+  EXPECT_EQ(
+      verdict_line(result),
+      "Verdict: repair. Could be: do not drive until repaired. Open up first. Metal that "
+      "carries the car is past its limit (85 % of the sheet is to be left), or a repair of it "
+      "can't be relied on: it is to be repaired.");
 }
 
 TEST(Answers, WhatToStopNow) {
   weighing::Result result = sound_car();
-  const char* always = "Carpets dry, drains open (common practice).";
+  const char* always = "Keep carpets dry and drains open (common practice).";
   EXPECT_THAT(stop_lines(result, 4), ElementsAre(always));
   result.survey.kept.use = survey::Use::salted;
   result.survey.zones[17].drains = survey::Drains::blocked;
   result.survey.zones[28].drains = survey::Drains::plugged;
   result.survey.zones[51].drains = survey::Drains::open;
-  EXPECT_THAT(
-      stop_lines(result, 4),
-      ElementsAre("Open the drains of scuttle (17); spare-wheel well (28).",
-                  "Keep it off salted roads until it is treated, and wash it underneath.", always));
+  EXPECT_THAT(stop_lines(result, 4),
+              ElementsAre("Open the drains of scuttle (17); spare-wheel well (28).",
+                          "Keep it off salted roads until it is treated, and wash it underneath.",
+                          "Keep carpets dry (common practice)."));
   survey::Survey survey = result.survey;
   survey.kept.use.reset();
   survey.zones[17].drains.reset();
@@ -93,15 +110,21 @@ TEST(Answers, WhenToLookAgain) {
     std::optional<survey::Use> use;
     const char* answer;
   } cases[] = {
-      {survey::Use::stored, "By 2029-04 (48 months, as is usual for a car stored dry)."},
+      {survey::Use::stored,
+       "By 2029-04 (48 months, as is usual for a car stored dry). By this survey alone: beside "
+       "earlier ones it may be sooner."},
       {survey::Use::dry_season,
-       "By 2027-04 (24 months, as is usual for a car driven in the dry season)."},
+       "By 2027-04 (24 months, as is usual for a car driven in the dry season). By this survey "
+       "alone: beside earlier ones it may be sooner."},
       {survey::Use::all_weather,
-       "By 2026-04 (12 months, as is usual for a car driven in all weathers)."},
-      {survey::Use::salted, "By 2025-10 (6 months, as is usual for a car driven on salted roads)."},
+       "By 2026-04 (12 months, as is usual for a car driven in all weathers). By this survey "
+       "alone: beside earlier ones it may be sooner."},
+      {survey::Use::salted,
+       "By 2025-10 (6 months, as is usual for a car driven on salted roads). By this survey alone: "
+       "beside earlier ones it may be sooner."},
       {{},
        "By 2026-04 (12 months, as is usual for a car driven in all weathers (how it is kept isn't "
-       "told))."}};
+       "told)). By this survey alone: beside earlier ones it may be sooner."}};
   for (const auto& each : cases) {
     result.survey.kept.use = each.use;
     EXPECT_EQ(look_again(result), each.answer);
@@ -199,74 +222,107 @@ TEST(Answers, WhatToDoFirst) {
   plan.tasks.push_back(task(71, Kind::cut, Urgency::danger, false));
   EXPECT_THAT(
       first_lines(result, plan, 3),
-      ElementsAre("Clean and measure, cut what is past its limit: B-post and foot, left (71)."));
+      ElementsAre("Clean and measure, and cut if past the limit: B-post and foot, left (71)."));
   plan.tasks.push_back(task(51, Kind::cut, Urgency::stiffness));
   plan.tasks.push_back(task(73, Kind::cut, Urgency::stiffness));
-  EXPECT_THAT(first_lines(result, plan, 3),
-              ElementsAre("Cut and weld first: outer sill, left (51); rear floor, left (73)."));
+  EXPECT_THAT(
+      first_lines(result, plan, 3),
+      ElementsAre("Cut and weld, in this order: outer sill, left (51); rear floor, left (73).",
+                  "Clean and measure, and cut if past the limit: B-post and foot, left (71)."));
   plan.tasks.push_back(task(85, Kind::cut, Urgency::danger));
   result.open_up = {to_open(69, Verdict::do_not_drive)};
   result.open_up_first = true;
-  EXPECT_THAT(first_lines(result, plan, 3),
-              ElementsAre("Open up and measure: seat and belt anchorage, left (69).",
-                          "Cut and weld first: rear spring hanger, left (85)."));
+  EXPECT_THAT(
+      first_lines(result, plan, 3),
+      ElementsAre("Open up and measure: seat and belt anchorage, left (69).",
+                  "Cut and weld, in this order: rear spring hanger, left (85).",
+                  "Clean and measure, and cut if past the limit: B-post and foot, left (71)."));
 }
 
-TEST(Answers, WhatItMayTakeAndWhatIsLeft) {
-  weighing::Result result = sound_car();
+work::Plan with_doubts(std::size_t how_many) {
   work::Plan plan;
-  EXPECT_THAT(cost_lines(result, plan),
-              ElementsAre("Nothing was found that asks for work where looked."));
+  work::Doubt doubt;
+  doubt.zone = 23;
+  plan.doubts.assign(how_many, doubt);
+  plan.doubts_cost = {560, 1000, 1500};
+  return plan;
+}
+
+work::Plan with_work(work::Plan plan) {
   plan.tasks.emplace_back();
   plan.hours = {{30, 80, 180}, 88, 10, 103};
   plan.cost = {{2300, 6000, 13700}, 6400, 900, 7600};
-  work::Doubt doubt;
-  doubt.zone = 23;
-  plan.doubts = {doubt};
-  plan.doubts_cost = {560, 1000, 1500};
-  plan.contingency = work::Contingency{"", "", {}, {1900, 2900, 3800}};
-  result.survey.price.asked = survey::Money{9500, "EUR"};
-  result.survey.price.sound = survey::Money{14000, "EUR"};
-  EXPECT_THAT(
-      cost_lines(result, plan),
-      ElementsAre(
-          "About 88 h, 6\u00A0400 EUR; not over 7\u00A0600 EUR in 80 of 100 such cases. All low "
-          "2\u00A0300, all high 13\u00A0700 EUR.",
-          "What could double it: a part that nobody could judge, 560–1\u00A0000–1\u00A0500 EUR on "
-          "top if rotten; the dearest: rear bulkhead (23).",
-          "Hours and prices are assumptions, no quote and no promise.",
-          "Worth 14\u00A0000 EUR when sound, 9\u00A0500 asked: less the work that leaves "
-          "\u22126\u00A0900 with the contingency to 2\u00A0200, likely \u22121\u00A0900 EUR. "
-          "Taxes, "
-          "what nobody saw and what else is wrong with it aren't in that."));
-  plan.rates_changed = {"hour 72 EUR (default 65 EUR)"};
-  EXPECT_EQ(cost_lines(result, plan)[2],
-            "By your rates, the rest assumed; no quote and no promise.");
-  result.survey.price.sound->currency = "SEK";
-  EXPECT_EQ(cost_lines(result, plan).back(),
-            "The prices aren't both in EUR, the currency of the rates: no arithmetic.");
+  return plan;
 }
 
-// Nothing found is no promise: what nobody saw may still cost, and the price is still set against
-// it.
-TEST(Answers, WhatItMayTakeThoughNothingWasFound) {
+TEST(Answers, WhatItMayTake) {
+  const weighing::Result result = sound_car();
+  EXPECT_THAT(cost_lines(result, {}),
+              ElementsAre("Nothing was found that asks for work where looked."));
+  // Nothing found is no promise: what nobody saw may still cost.
+  EXPECT_THAT(
+      cost_lines(result, with_doubts(2)),
+      ElementsAre("Nothing was found that asks for work where looked.",
+                  "What could double it: 2 parts that nobody could judge, 560 to 1\u00A0500 EUR "
+                  "more if all were rotten; the dearest: rear bulkhead (23)."));
+  work::Plan plan = with_work(with_doubts(1));
+  EXPECT_THAT(
+      cost_lines(result, plan),
+      ElementsAre("By assumptions, no quote: about 6\u00A0400 EUR and 88 h to cut, weld and "
+                  "treat; not over 7\u00A0600 EUR in 80 of 100 such cases.",
+                  "Not in it: stripping, paint, parts, mechanical work, taxes.",
+                  "What could double it: a part that nobody could judge, 560 to 1\u00A0500 EUR "
+                  "more if all were rotten; the dearest: rear bulkhead (23)."));
+  plan.rates_changed = {"hour 72 EUR (default 65 EUR)"};
+  plan.contingency = work::Contingency{"", "", {}, {1900, 2900, 3800}};
+  const auto lines = cost_lines(result, plan);
+  EXPECT_THAT(lines[0], testing::StartsWith("By your rates, no quote: about"));
+  EXPECT_EQ(lines[1],
+            "Not in it: stripping, paint, parts, mechanical work, taxes; and 1\u00A0900 to "
+            "3\u00A0800 EUR to set aside for what opening up shows.");
+}
+
+TEST(Answers, WhetherItIsAGoodBuy) {
+  const struct {
+    double asked, sound;
+    const char* currency;
+    bool work, contingency;
+    const char* answer;
+  } cases[] = {
+      {9500, 14000, "EUR", true, true,
+       "Worth 14\u00A0000 EUR when sound, 9\u00A0500 asked: this work leaves \u22126\u00A0900 "
+       "(contingency "
+       "spent) to 2\u00A0200 EUR, likely \u22121\u00A0900. Likely it costs more than the price "
+       "leaves."},
+      {9500, 10000, "EUR", true, false,
+       "Worth 10\u00A0000 EUR when sound, 9\u00A0500 asked: this work leaves \u22127\u00A0100 to "
+       "\u22121\u00A0800 EUR, likely \u22125\u00A0900. Even at the low figures it costs more than "
+       "the "
+       "price leaves."},
+      {9500, 17000, "EUR", true, false,
+       "Worth 17\u00A0000 EUR when sound, 9\u00A0500 asked: this work leaves \u2212100 to "
+       "5\u00A0200 EUR, "
+       "likely 1\u00A0100. Likely the price leaves room for it."},
+      {9500, 20000, "EUR", true, false,
+       "Worth 20\u00A0000 EUR when sound, 9\u00A0500 asked: this work leaves 2\u00A0900 to "
+       "8\u00A0200 EUR, "
+       "likely 4\u00A0100. The price leaves room for it."},
+      {9500, 14000, "EUR", false, false,
+       "Worth 14\u00A0000 EUR when sound, 9\u00A0500 asked: that leaves 4\u00A0500 EUR for what "
+       "nobody "
+       "saw."},
+      {9500, 14000, "SEK", true, false,
+       "The prices aren't both in EUR, the currency of the rates: no arithmetic."}};
   weighing::Result result = sound_car();
-  work::Plan plan;
-  work::Doubt doubt;
-  doubt.zone = 23;
-  plan.doubts = {doubt, doubt};
-  plan.doubts_cost = {560, 1000, 1500};
-  result.survey.price.asked = survey::Money{9500, "EUR"};
-  result.survey.price.sound = survey::Money{14000, "EUR"};
-  EXPECT_THAT(cost_lines(result, plan),
-              ElementsAre("Nothing was found that asks for work where looked.",
-                          "What could double it: 2 parts that nobody could judge, "
-                          "560–1\u00A0000–1\u00A0500 EUR on top if rotten; the dearest: rear "
-                          "bulkhead (23).",
-                          "Hours and prices are assumptions, no quote and no promise.",
-                          "Worth 14\u00A0000 EUR when sound, 9\u00A0500 asked: less the work that "
-                          "leaves 4\u00A0500 EUR. Taxes, what nobody saw and what else is wrong "
-                          "with it aren't in that."));
+  result.survey.price = {};
+  EXPECT_EQ(good_buy(result, with_work({})), "");
+  for (const auto& each : cases) {
+    result.survey.price.asked = survey::Money{each.asked, "EUR"};
+    result.survey.price.sound = survey::Money{each.sound, each.currency};
+    work::Plan plan = each.work ? with_work({}) : work::Plan{};
+    if (each.contingency) plan.contingency = work::Contingency{"", "", {}, {1900, 2900, 3800}};
+    EXPECT_EQ(good_buy(result, plan), each.answer);
+  }
 }
 
 // Weeks and years: 49 CFR 574.5, 64 FR 36807 (four figures from 2000, three before, decade open).

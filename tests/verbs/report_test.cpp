@@ -74,15 +74,16 @@ TEST_F(ReportVerb, TheFirstPageReadsInOrder) {
   std::string page = shell("pdftotext -f 1 -l 1 car.pdf -");
   std::ranges::replace(page, '\n', ' ');
   const std::pair<std::string, std::string> answers[] = {
-      {"Can it be driven?", "Not yet: first see to what is named here Verdict: repair."},
-      {"Before it is driven:", "tyres (3500): cracked."},
+      {"Can it be driven?",
+       "Not yet; then not settled: what nobody saw could forbid it Verdict: repair."},
+      {"Before it is driven:", "tyres (code 3500, 24 years old): cracked."},
       {"The worst place",
        "1 Outer sill, left (51), rear end: thin 80 % of the metal left (74 to 85), measured;"},
-      {"What nobody saw and could change it", "One part could make the verdict worse"},
+      {"Not seen, or only judged, and could change it", "One part could make the verdict worse"},
       {"Look again", "By 2025-10 (after the repair"},
       {"What to do first", "Open up and measure: outer sill, right (52)."},
       {"What to stop now", "Keep it off salted roads"},
-      {"What it may take", "About 17 h"}};
+      {"What it may take", "By assumptions, no quote: about"}};
   for (const auto& [question, answer] : answers) {
     const std::size_t at = page.find(question);
     ASSERT_NE(at, std::string::npos) << question << "\n" << page;
@@ -170,8 +171,7 @@ TEST_F(ReportVerb, LetterAndInches) {
 
 TEST_F(ReportVerb, ThePlanOfWorkAloneHasNothingPrivate) {
   ASSERT_EQ(run("work car.yaml -o work.pdf").status, 0);
-  const std::string text =
-      shell("pdftotext work.pdf - && qpdf --qdf --object-streams=disable work.pdf -");
+  const std::string text = shell("pdftotext work.pdf - && pdfinfo work.pdf");
   EXPECT_THAT(text, HasSubstr("Tasks in order"));
   for (const char* secret : {"Zzyxowner", "Zzyxreg", "Zzyxplace", "9 500", "9500", "14 000"})
     EXPECT_THAT(text, Not(HasSubstr(secret))) << secret;
