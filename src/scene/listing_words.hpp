@@ -19,6 +19,12 @@ constexpr std::size_t no_limit = 1000;  // no body has as many zones
 // `most`, "and 7 more zones".
 std::vector<std::string> unseen_lines(const weighing::Result& result, std::size_t most = no_limit);
 
+// What was found where the body plan has nothing to draw, the worst first: "a part that the body
+// plan lacks, left: holed, judged by hand; 3 such parts". At most so many lines, then how many more
+// parts.
+std::vector<std::string> not_drawn_words(const weighing::Result& result,
+                                         std::size_t most = no_limit);
+
 // "10 % of the main structure was not seen."; empty where the body has none.
 std::string unseen_share(const weighing::Result& result);
 

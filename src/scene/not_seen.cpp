@@ -86,12 +86,15 @@ std::vector<NotSeenLine> not_seen_lines(const weighing::Result& result) {
   return lines;
 }
 
+std::string not_drawn_line(const weighing::Zone& zone) {
+  return fmt::format("{}: {}, {}", zone_name(zone), step_name(zone.step),
+                     evidence_words(zone.evidence));
+}
+
 std::vector<std::string> not_drawn_lines(const weighing::Result& result) {
   std::vector<std::string> lines;
   for (const weighing::Zone& zone : result.zones) {
-    if (zone.number != 0) continue;
-    lines.push_back(fmt::format("{}: {}, {}", zone_name(zone), step_name(zone.step),
-                                evidence_words(zone.evidence)));
+    if (zone.number == 0) lines.push_back(not_drawn_line(zone));
   }
   return lines;
 }

@@ -19,6 +19,7 @@ std::vector<NotSeenLine> not_seen_lines(const weighing::Result& result);
 
 // "home-made tow bracket: thin, judged by eye", for each zone that the body plan lacks.
 std::vector<std::string> not_drawn_lines(const weighing::Result& result);
+std::string not_drawn_line(const weighing::Zone& zone);  // its name, its step, how that is known
 
 // Height of the limits in full.
 double limits_height(const Writer& writer, const weighing::Result& result);
