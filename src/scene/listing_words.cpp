@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <functional>
 #include <map>
 
 #include <fmt/format.h>
@@ -229,6 +230,27 @@ std::string elsewhere_line(const weighing::Result& result, SheetKind kind) {
                      number_list(zones));
 }
 
+std::vector<std::string> not_drawn_words(const weighing::Result& result, std::size_t most) {
+  std::vector<std::pair<weighing::Step, std::string>> parts;
+  for (const weighing::Zone& zone : result.zones)
+    if (zone.number == 0) parts.emplace_back(zone.step, not_drawn_line(zone));
+  std::ranges::sort(parts, std::greater());
+  std::vector<std::string> lines;
+  for (auto part = parts.begin(); part != parts.end();) {
+    const auto end =
+        std::find_if(part, parts.end(), [&](const auto& each) { return each != *part; });
+    const auto alike = static_cast<std::size_t>(end - part);
+    if (lines.size() == most) {
+      const auto more = static_cast<std::size_t>(parts.end() - part);
+      lines.push_back("and " + counted(more, "more part", "more parts"));
+      break;
+    }
+    lines.push_back(part->second + (alike > 1 ? fmt::format("; {} such parts", alike) : ""));
+    part = end;
+  }
+  return lines;
+}
+
 std::string unseen_share(const weighing::Result& result) {
   if (!result.main.any) return "";
   return fmt::format("{} % of the main structure was not seen.", shares_of(result.main).unseen);
@@ -278,7 +300,9 @@ void write_unseen_names(Writer& writer, const weighing::Result& result) {
 void write_unseen(Writer& writer, const weighing::Result& result, std::size_t most) {
   write_list(writer, "Not seen, so not known", unseen_heading, unseen_lines(result, most),
              not_seen_style);
-  write_list(writer, "Not on the drawing", repairs_heading, not_drawn_lines(result), list_style);
+  constexpr std::size_t zones_as_long = 4;  // as one part not drawn, in words
+  write_list(writer, "Not on the drawing", repairs_heading,
+             not_drawn_words(result, most == no_limit ? most : most / zones_as_long), list_style);
 }
 
 void write_repairs(Writer& writer, const weighing::Result& result, double most_mm) {

@@ -24,6 +24,12 @@ std::vector<std::string> unseen_lines(const weighing::Result& result, std::size_
 // "Rust was found too on parts that this sheet doesn't show: 91, 97."; empty where it shows all.
 std::string elsewhere_line(const weighing::Result& result, SheetKind kind);
 
+// What was found where the body plan has nothing to draw, the worst first: "a part that the body
+// plan lacks, left: holed, judged by hand; 3 such parts". At most so many lines, then how many more
+// parts.
+std::vector<std::string> not_drawn_words(const weighing::Result& result,
+                                         std::size_t most = no_limit);
+
 // "10 % of the main structure was not seen."; empty where the body has none.
 std::string unseen_share(const weighing::Result& result);
 

@@ -97,14 +97,17 @@ std::string not_seen_words(const weighing::Result& result) {
   return drawn + (drawn.empty() ? "" : " and ") + "what is not on the drawing";
 }
 
+std::string not_drawn_line(const weighing::Zone& zone) {
+  std::string_view how = evidence_words(zone.evidence);
+  if (zone.step == weighing::Step::not_seen) how = zone.seen.reason;
+  return fmt::format("{}: {}{}{}", zone_name(zone), step_name(zone.step), how.empty() ? "" : ", ",
+                     how);
+}
+
 std::vector<std::string> not_drawn_lines(const weighing::Result& result) {
   std::vector<std::string> lines;
   for (const weighing::Zone& zone : result.zones) {
-    if (zone.number != 0) continue;
-    std::string_view how = evidence_words(zone.evidence);
-    if (zone.step == weighing::Step::not_seen) how = zone.seen.reason;
-    lines.push_back(fmt::format("{}: {}{}{}", zone_name(zone), step_name(zone.step),
-                                how.empty() ? "" : ", ", how));
+    if (zone.number == 0) lines.push_back(not_drawn_line(zone));
   }
   return lines;
 }

@@ -23,6 +23,7 @@ std::string not_seen_words(const weighing::Result& result);
 // "home-made tow bracket: thin, judged by eye", "sunroof tray: not seen, behind the headlining",
 // for each zone that the body plan lacks.
 std::vector<std::string> not_drawn_lines(const weighing::Result& result);
+std::string not_drawn_line(const weighing::Zone& zone);  // its name, its step, how that is known
 
 // Height of the limits in full.
 double limits_height(const Writer& writer, const weighing::Result& result);

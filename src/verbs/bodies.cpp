@@ -1,8 +1,5 @@
 #include "verbs/bodies.hpp"
 
-#include <chrono>
-
-#include <fmt/chrono.h>
 #include <fmt/format.h>
 #include <nlohmann/json.hpp>
 
@@ -160,12 +157,6 @@ ExitStatus list(PlanShelf& plans, const BodiesOptions& options, const Streams& s
   return status;
 }
 
-// Plans carry no date, and the clock's would make no two files alike.
-std::string date_of_key() {
-  const std::chrono::sys_seconds epoch{};
-  return fmt::format("{:%Y-%m-%dT%H:%M:%SZ}", source_date("bodies").value_or(epoch));
-}
-
 std::string key_picture(const body::PlanPtr& plan, const BodiesOptions& options,
                         const Streams& streams) {
   std::vector<scene::SheetKind> kinds = {options.picture.sheet};
@@ -182,7 +173,8 @@ std::string key_picture(const body::PlanPtr& plan, const BodiesOptions& options,
   metadata.subject = "Numbered zones, stations and mounts of a body";
   metadata.keywords = fmt::format("{} {}", plan->name, plan->version);
   metadata.creator = "tinworm " TINWORM_VERSION;
-  metadata.date = date_of_key();
+  // Plans carry no date, and the clock's would make no two files alike.
+  metadata.date = date_of_file("bodies", {});
   painting::Warnings warnings;
   const std::string picture =
       picture_of(pages, metadata, options.to.kind, options.picture, warnings);

@@ -1,8 +1,5 @@
 #include "verbs/compare.hpp"
 
-#include <chrono>
-
-#include <fmt/chrono.h>
 #include <fmt/format.h>
 #include <nlohmann/json.hpp>
 
@@ -76,7 +73,6 @@ bool is_picture(Kind kind) {
 // The same input gives the same bytes: the day of the latest survey, never the clock.
 painting::Metadata metadata_of(const history::Comparison& comparison) {
   const weighing::Result &first = comparison.surveys.front(), &last = comparison.latest();
-  const std::chrono::sys_seconds day = last.survey.visit.date.first();
   painting::Metadata metadata;
   metadata.title = fmt::format("{}, {} to {}", output::car_text(last.survey.car),
                                first.survey.visit.date.text(), last.survey.visit.date.text());
@@ -86,7 +82,7 @@ painting::Metadata metadata_of(const history::Comparison& comparison) {
   metadata.keywords = fmt::format("{} {}, survey SHA-256 {}", last.body->name, last.body->version,
                                   metadata.fingerprint);
   metadata.creator = "tinworm " TINWORM_VERSION;
-  metadata.date = fmt::format("{:%Y-%m-%dT%H:%M:%SZ}", source_date("compare").value_or(day));
+  metadata.date = date_of_file("compare", last.survey.visit.date.first());
   metadata.description = scene::picture_description(comparison);
   return metadata;
 }

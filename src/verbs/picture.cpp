@@ -1,8 +1,5 @@
 #include "verbs/picture.hpp"
 
-#include <chrono>
-
-#include <fmt/chrono.h>
 #include <fmt/format.h>
 
 #include "output/zone_text.hpp"
@@ -10,16 +7,6 @@
 #include "weighing/words.hpp"
 
 namespace tinworm::verbs {
-namespace {
-
-// The same input gives the same bytes: the day of the survey, never the clock.
-std::string date_of_file(const std::string& verb, const survey::Survey& survey) {
-  const std::chrono::sys_seconds day = survey.visit.date.first();
-  return fmt::format("{:%Y-%m-%dT%H:%M:%SZ}", source_date(verb).value_or(day));
-}
-
-}  // namespace
-
 std::string_view word(scene::SheetKind sheet) {
   switch (sheet) {
     case scene::SheetKind::structure:
@@ -40,7 +27,8 @@ painting::Metadata metadata_of(const std::string& verb, const weighing::Result& 
   metadata.keywords = fmt::format("{} {}, survey SHA-256 {}", result.body->name,
                                   result.body->version, result.sha256);
   metadata.creator = "tinworm " TINWORM_VERSION;
-  metadata.date = date_of_file(verb, result.survey);
+  // The same input gives the same bytes: the day of the survey, never the clock.
+  metadata.date = date_of_file(verb, result.survey.visit.date.first());
   metadata.description = fmt::format("Verdict: {}.", sentence(result.verdict));
   if (result.could_be != result.verdict) {
     metadata.description += fmt::format(" Could be: {}.", sentence(result.could_be));

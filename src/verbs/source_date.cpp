@@ -4,6 +4,7 @@
 #include <cstdlib>
 #include <cstring>
 
+#include <fmt/chrono.h>
 #include <fmt/format.h>
 
 #include "verbs/command_error.hpp"
@@ -22,6 +23,13 @@ std::optional<std::chrono::sys_seconds> source_date(const std::string& verb) {
                        fmt::format("SOURCE_DATE_EPOCH is seconds since 1970, not \"{}\"", epoch));
   }
   return std::chrono::sys_seconds(std::chrono::seconds(since));
+}
+
+std::string date_of_file(const std::string& verb, std::chrono::sys_seconds otherwise) {
+  // Through gmtime: fmt 9 writes a time point of the system's clock in local time.
+  const std::time_t moment =
+      std::chrono::system_clock::to_time_t(source_date(verb).value_or(otherwise));
+  return fmt::format("{:%Y-%m-%dT%H:%M:%SZ}", fmt::gmtime(moment));
 }
 
 }  // namespace tinworm::verbs

@@ -11,4 +11,8 @@ namespace tinworm::verbs {
 // seconds since 1970.
 std::optional<std::chrono::sys_seconds> source_date(const std::string& verb);
 
+// For the metadata of a picture or paper, in UTC wherever it is made: "2025-04-12T00:00:00Z". That
+// moment where the environment has one, else `otherwise`.
+std::string date_of_file(const std::string& verb, std::chrono::sys_seconds otherwise);
+
 }  // namespace tinworm::verbs

@@ -62,6 +62,27 @@ survey::Survey stuffed_survey() {
   return survey;
 }
 
+// Parts that the body plan lacks, on every side, found in every way.
+survey::Survey with_own_zones(survey::Survey survey) {
+  const survey::Rust words[] = {survey::Rust::surface, survey::Rust::pitting, survey::Rust::scale,
+                                survey::Rust::hole};
+  const body::Side sides[] = {body::Side::left, body::Side::right, body::Side::centre};
+  survey.own.clear();
+  for (int i = 0; i < 26; ++i) {
+    survey::OwnZone own{fmt::format("own-{}", static_cast<char>('a' + i)),
+                        "ZzOwn",
+                        body::Role::main,
+                        sides[i % 3],
+                        {},
+                        {}};
+    own.seen = {survey::SeenWord::bare, 1, "", {}};
+    own.zone.found = {fixture::spot("ZzOwnSpot", words[i % 4], {}, {40, 40})};
+    if (i % 5 == 0) own.zone.found[0].hand = survey::Hand::gives;
+    survey.own.push_back(own);
+  }
+  return survey;
+}
+
 weighing::Result stuffed() {
   weighing::Result result = fixture::weighed(stuffed_survey());
   result.file = "ZzFile.yaml";
@@ -146,7 +167,9 @@ TEST(Listing, EveryPageByItselfSaysWhatMustTravel) {
 }
 
 TEST(Listing, NothingIsCutOffOrLiesOnOtherWords) {
-  for (const auto& result : {stuffed(), fixture::weighed(fixture::busy_survey(fixture::plan()))}) {
+  const survey::Survey busy = fixture::busy_survey(fixture::plan());
+  for (const auto& result :
+       {stuffed(), fixture::weighed(busy), fixture::weighed(with_own_zones(busy))}) {
     for (const Page& page : all_pages(result)) {
       const auto all = texts(page);
       for (std::size_t i = 0; i < all.size(); ++i) {
@@ -198,6 +221,27 @@ TEST(ForSale, CountsWhatFindsNoRoom) {
   EXPECT_EQ(unseen_lines(shown).front(), "Not recorded: 41, 43, 45, 47, 49, 51.");
   EXPECT_EQ(unseen_lines(shown, 4).front(), "Not recorded: 41, 43, 45, 47 and 2 more zones.");
   EXPECT_EQ(unseen_lines(shown, 5).front(), "Not recorded: 41, 43, 45, 47, 49 and 1 more zone.");
+}
+
+TEST(ForSale, TellsPartsThatArentDrawnWorstFirst) {
+  survey::Survey survey = fixture::clean_survey(fixture::plan());
+  EXPECT_THAT(not_drawn_words(fixture::weighed(survey)), testing::IsEmpty());
+  for (const auto& [key, rust] : {std::pair("own-a", survey::Rust::surface),
+                                  {"own-b", survey::Rust::hole},
+                                  {"own-c", survey::Rust::surface},
+                                  {"own-d", survey::Rust::surface}}) {
+    survey::OwnZone own{key, "ZzOwn", body::Role::main, body::Side::left, {}, {}};
+    own.seen = {survey::SeenWord::bare, 1, "", {}};
+    own.zone.found = {fixture::spot("ZzOwnSpot", rust, {}, {40, 40})};
+    survey.own.push_back(own);
+  }
+  const weighing::Result shown = for_sale(fixture::weighed(survey), false);
+  const std::string holed = "a part that the body plan lacks, left: holed, judged by eye";
+  EXPECT_THAT(
+      not_drawn_words(shown),
+      ElementsAre(holed,
+                  "a part that the body plan lacks, left: film, judged by eye; 3 such parts"));
+  EXPECT_THAT(not_drawn_words(shown, 1), ElementsAre(holed, "and 3 more parts"));
 }
 
 TEST(ForSale, TellsRepairsWithDatesAndWhetherTheyCanBeReliedOn) {

@@ -268,6 +268,11 @@ TEST(Map, TakesItsDateFromTheSurveyOrTheEnvironment) {
   };
   EXPECT_TRUE(dated("true", "D:20250412000000Z"));
   EXPECT_TRUE(dated("export SOURCE_DATE_EPOCH=1000000000", "D:20010909014640Z"));
+  for (const std::string zone : {"EAST-14", "WEST12", "UTC"}) {  // POSIX: hours to add for UTC
+    EXPECT_TRUE(dated("export TZ=" + zone, "D:20250412000000Z")) << zone;
+    EXPECT_TRUE(dated("export SOURCE_DATE_EPOCH=1000000000 TZ=" + zone, "D:20010909014640Z"))
+        << zone;
+  }
   EXPECT_EQ(workshop.run(draw, "export SOURCE_DATE_EPOCH=soon").messages,
             "tinworm map: SOURCE_DATE_EPOCH is seconds since 1970, not \"soon\"\n");
 }
