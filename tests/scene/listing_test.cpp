@@ -1,6 +1,7 @@
 // What goes with a car for sale: nothing private in any shape of it, and all that must travel.
 #include "scene/listing.hpp"
 
+#include <fmt/format.h>
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
