@@ -131,7 +131,8 @@ class Asker {
       if (zone.mended.empty() || !now.seen()) continue;
       for (const Place& place : places_of(zone)) {
         const Record& last = place.last();
-        const bool worn = last.found && last.step >= weighing::Step::pitted;
+        const bool worn = last.found && last.step >= weighing::Step::pitted &&
+                          last.evidence > weighing::Evidence::looked;
         if (place.zone_mean || !worn || !last.metal_left) continue;
         if (place.change != Change::repaired) continue;
         about.add(*now.facts, place.name,
@@ -143,8 +144,7 @@ class Asker {
     ask("thin-after-repair", about,
         fmt::format("was this part of what was mended since {}: {}?", date(0),
                     weighing::list(about.entries)),
-        "If it was, all that is missing went in the time since the repair; if not, the repair "
-        "stopped short of the rust.");
+        "If so, it thinned since; if not, the repair stopped short.");
   }
 
   void ask_about_car(std::size_t i) {

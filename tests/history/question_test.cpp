@@ -58,8 +58,7 @@ const std::vector<Case> cases = {
       {"2025", in_sill("reference: 1.00 1.01 .99\n    " + found({"end: scale, metal .70"}) +
                        repairs({"let-in, seam-weld, 2021"}))}},
      "was this part of what was mended since 2017: outer sill, left (51), end (70 % of the sheet "
-     "left)? If it was, all that is missing went in the time since the repair; if not, the repair "
-     "stopped short of the rust.",
+     "left)? If so, it thinned since; if not, the repair stopped short.",
      {{"2017", rust},
       {"2025", in_sill("reference: 1.00 1.01 .99\n    " + found({"end: none, metal .99"}) +
                        repairs({"let-in, seam-weld, 2021"}))}}},
