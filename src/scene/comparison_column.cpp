@@ -79,19 +79,26 @@ void write_head(Writer& writer, const Comparison& comparison) {
   writer.y += apart_mm * 0.7;
 }
 
+constexpr std::size_t most_own_parts = 2;  // by name; all of them stand in the lists
+
 // What became of whole zones, by their numbers: "Repaired: 61, 62".
 std::vector<std::string> zone_lines(const Comparison& comparison) {
   std::vector<std::string> lines;
   for (const Change change : {Change::repaired, Change::newly_seen, Change::no_longer_visible}) {
     std::vector<int> numbers;
-    std::string own;
+    std::vector<std::string> parts;
     for (const history::Zone& zone : comparison.zones) {
       if (zone.change != change) continue;
       if (zone.number != 0) numbers.push_back(zone.number);
-      if (zone.number == 0) own += (own.empty() ? "" : ", ") + zone_words(zone);
+      if (zone.number == 0) parts.push_back(zone_words(zone));
     }
-    const std::string text =
-        number_list(numbers) + (numbers.empty() || own.empty() ? "" : ", ") + own;
+    if (parts.size() > most_own_parts) {
+      const std::size_t more = parts.size() - most_own_parts;
+      parts.resize(most_own_parts);
+      parts.push_back(fmt::format("{} more that the body plan lacks", more));
+    }
+    if (!numbers.empty()) parts.insert(parts.begin(), number_list(numbers));
+    const std::string text = fmt::format("{}", fmt::join(parts, ", "));
     std::string word(history::word(change));
     std::ranges::replace(word, '-', ' ');
     if (!text.empty()) lines.push_back(fmt::format("{}: {}", capitalised(word), text));
