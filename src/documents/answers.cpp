@@ -162,6 +162,7 @@ std::string may_it_be_driven(const Result& result) {
 }
 
 std::vector<std::string> verdict_lines(const Result& result) {
+  constexpr std::size_t most = 4;  // of each: half a page is to hold all answers
   std::string verdict = fmt::format("Verdict: {}.", sentence(result.verdict));
   if (result.could_be != result.verdict)
     verdict += fmt::format(" Could be: {}.", sentence(result.could_be));
@@ -169,9 +170,11 @@ std::vector<std::string> verdict_lines(const Result& result) {
   std::vector<std::string> lines{verdict + " " + of_verdict(result.verdict)};
   std::vector<std::string> first;
   for (const survey::Also* each : before_use(result.survey)) first.push_back(remark(*each));
-  if (!first.empty())
-    lines.push_back(fmt::format("Before it is driven: {}.", fmt::join(first, "; ")));
-  if (const std::string rules = weighing::rules_text(result); !rules.empty())
+  if (!first.empty()) lines.push_back(fmt::format("Before it is driven: {}.", some(first, most)));
+  if (result.rules_changed.size() > most)
+    lines.push_back(fmt::format("{} rules changed, named under how it was judged.",
+                                result.rules_changed.size()));
+  else if (const std::string rules = weighing::rules_text(result); !rules.empty())
     lines.push_back(rules);
   return lines;
 }

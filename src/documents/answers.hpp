@@ -13,7 +13,8 @@ namespace tinworm::documents {
 // "Not settled: what nobody saw could forbid it". Never a plain yes: law and licensed inspection
 // decide.
 std::string may_it_be_driven(const weighing::Result& result);
-// The verdict, what it rests on, what is to be seen to before it is driven.
+// The verdict, what it rests on, what is to be seen to before it is driven, changed rules: of both
+// the first few, the rest stands further back.
 std::vector<std::string> verdict_lines(const weighing::Result& result);
 
 struct WorstPlace {

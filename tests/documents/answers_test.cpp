@@ -67,6 +67,21 @@ TEST(Answers, TheVerdictIsExplained) {
                   "Before it is driven: brake hoses."));
 }
 
+TEST(Answers, ManyThingsToSeeToAndManyRulesLeaveRoom) {
+  weighing::Result result = sound_car();
+  for (const char* what : {"hoses", "tyres", "lamps", "belts", "horn", "wipers"})
+    result.survey.also.push_back(before_driving(what));
+  result.rules_changed = {"a 1 (default 2)", "b 1 (default 2)", "c 1 (default 2)",
+                          "d 1 (default 2)"};
+  std::vector<std::string> lines = verdict_lines(result);
+  ASSERT_EQ(lines.size(), 3U);
+  EXPECT_EQ(lines[1], "Before it is driven: hoses; tyres; lamps; belts; and 2 more.");
+  EXPECT_EQ(lines[2],
+            "Rules changed: a 1 (default 2); b 1 (default 2); c 1 (default 2); d 1 (default 2).");
+  result.rules_changed.emplace_back("e 1 (default 2)");
+  EXPECT_EQ(verdict_lines(result)[2], "5 rules changed, named under how it was judged.");
+}
+
 TEST(Answers, WhatToStopNow) {
   weighing::Result result = sound_car();
   const char* always = "Carpets dry, drains open (common practice).";
