@@ -8,7 +8,8 @@
 namespace tinworm::scene {
 namespace {
 
-// Between rows and under the last there is room for captions.
+// Between rows and under the last there is room for captions, which would run into one another at
+// smaller scales than 1:100.
 constexpr double gap_mm = 6, row_gap_mm = 5;
 
 struct ViewRow {
@@ -63,7 +64,7 @@ std::optional<Sheet> lay_out_rows(SheetKind kind, const body::Plan& plan, const 
   Sheet sheet;
   sheet.kind = kind;
   sheet.layer = kind == SheetKind::skin ? body::Layer::skin : body::Layer::structure;
-  for (const int scale : {40, 50, 60, 75, 100, 125, 150, 200, 250}) {
+  for (const int scale : {40, 50, 60, 75, 100}) {
     const std::vector<ViewRow> rows = rows_at(scale, views, room.width_mm);
     if (widest_mm(rows) > room.width_mm || height_mm(rows) + row_gap_mm > room.height_mm) continue;
     sheet.scale = scale;

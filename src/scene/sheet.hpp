@@ -64,8 +64,8 @@ std::optional<Sheet> lay_out_small(SheetKind kind, const body::Plan& plan, const
                                    int largest_scale = 0);
 
 // The views without captions side by side in rows, sides and plan view first, at the largest scale
-// from 1:40 to 1:250 at which they stand in `room`; `drawing` is as high as they need. None if the
-// plan draws no zone there or the room is too small.
+// of 1:40, 1:50, 1:60, 1:75 and 1:100 at which they stand in `room`; `drawing` is as high as they
+// need, captions included. None if the plan draws no zone there or the room is too small.
 std::optional<Sheet> lay_out_rows(SheetKind kind, const body::Plan& plan, const Area& room);
 
 }  // namespace tinworm::scene

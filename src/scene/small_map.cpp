@@ -1,5 +1,7 @@
 #include "scene/small_map.hpp"
 
+#include <optional>
+
 #include <fmt/format.h>
 
 #include "scene/body_view.hpp"
@@ -15,7 +17,7 @@ namespace {
 
 const Style key_style{7, Font::regular, black, Says::legend, 1.2};
 const Style caption_style{6.5, Font::regular, soft_ink, Says::view_name, 1.2};
-constexpr double key_mm = 9.6, above_key_mm = 1.6;
+constexpr double above_key_mm = 1.6;
 
 std::string caption_of(body::View view) {
   const bool below = view == body::View::underneath;
@@ -37,25 +39,41 @@ weighing::Result with_findings_alone(weighing::Result result) {
   return result;
 }
 
+// A row has no room for meanings: only those stay whose words say nothing, or not which, alone.
+std::vector<LegendEntry> key_of(const Used& used, const rules::Rules& rules) {
+  std::vector<LegendEntry> entries = legend_of(used, rules);
+  for (LegendEntry& entry : entries) {
+    if (entry.words == "dashed tint") entry.words = entry.meaning;
+    if (entry.words == "repaired") entry.words += ", " + entry.meaning;
+  }
+  return entries;
+}
+
 std::optional<Sheet> sheet_in(const Area& room, const body::Plan& plan) {
   for (const SheetKind kind : {SheetKind::structure, SheetKind::skin})
     if (auto sheet = lay_out_rows(kind, plan, room)) return sheet;
   return std::nullopt;
 }
 
-}  // namespace
+Area above_key(Area room, double key_mm) {
+  room.height_mm -= key_mm + above_key_mm;
+  return room;
+}
 
-double draw_small_map(Page& page, const weighing::Result& result, const Area& room,
-                      const Measure& measure) {
-  Area views = room;
-  views.height_mm -= key_mm + above_key_mm;
-  const std::optional<Sheet> sheet = sheet_in(views, *result.body);
-  if (!sheet) return 0;
+struct Drawn {
+  double bottom_mm = 0;
+  Used used;
+};
+
+// None where the room is too small; nothing is then drawn.
+std::optional<Drawn> draw_views(Page& page, const weighing::Result& shown, const Area& room,
+                                const Measure& measure) {
+  const std::optional<Sheet> sheet = sheet_in(room, *shown.body);
+  if (!sheet) return std::nullopt;
   for (const char* name :
        {"zones", "repairs", "bounds", "lines", "circles", "spots", "leaders", "words", "ranks"})
     page.layer(name);
   const DiagramOptions options;
-  const weighing::Result shown = with_findings_alone(result);
   Drafting drafting{page, *sheet, shown, options, measure, FreeSpace(sheet->drawing),
                     {},   {},     {},    {}};
   drafting.dress.strokes = 0.6;
@@ -66,10 +84,28 @@ double draw_small_map(Page& page, const weighing::Result& result, const Area& ro
   // The lines' weights and the ring explain themselves or are told on the sheets.
   drafting.used.roles.clear();
   drafting.used.ranks = drafting.used.unranked = false;
-  const Area key{room.x_mm, sheet->drawing.bottom() + above_key_mm, room.width_mm, key_mm};
-  const double used = set_key_row(page.layer("words"), legend_of(drafting.used, result.constants),
-                                  key_style, key, measure);
-  return key.y_mm + used - room.y_mm;
+  return Drawn{sheet->drawing.bottom(), drafting.used};
+}
+
+}  // namespace
+
+double draw_small_map(Page& page, const weighing::Result& result, const Area& room,
+                      const Measure& measure) {
+  const weighing::Result shown = with_findings_alone(result);
+  // How high the key is depends on what is drawn: a trial tells.
+  Page trial;
+  const auto tried = draw_views(trial, shown, above_key(room, 0), measure);
+  if (!tried) return 0;
+  const auto set_key = [&](Layer& layer, double y_mm) {
+    return set_key_row(layer, key_of(tried->used, result.constants), key_style,
+                       {room.x_mm, y_mm, room.width_mm, 0}, measure);
+  };
+  Layer key;
+  const double key_mm = set_key(key, 0);
+  const auto drawn = draw_views(page, shown, above_key(room, key_mm), measure);
+  if (!drawn) return 0;
+  set_key(page.layer("words"), drawn->bottom_mm + above_key_mm);
+  return drawn->bottom_mm + above_key_mm + key_mm - room.y_mm;
 }
 
 }  // namespace tinworm::scene

@@ -334,6 +334,10 @@ TEST(TyreAge, ByItsCodeOnTheDayOfTheSurvey) {
       {"3500", "made in week 35 of 2000: 24 years old; over 10: replace them whatever the tread"},
       {"0301", "made in week 3 of 2001: 24 years old; over 10: replace them whatever the tread"},
       {"1218", "made in week 12 of 2018: 7 years old; over 6: suspect, have them looked at"},
+      {"4814", "made in week 48 of 2014: 10 years old; over 10: replace them whatever the tread"},
+      {"2015", "made in week 20 of 2015: 9 years old; over 6: suspect, have them looked at"},
+      {"4818", "made in week 48 of 2018: 6 years old; over 6: suspect, have them looked at"},
+      {"2019", "made in week 20 of 2019: 5 years old"},
       {"1222", "made in week 12 of 2022: 3 years old"},
       {"317",
        "made in week 31 of a year ending in 7, before 2000: decade unknown, 25 years old at the "

@@ -13,6 +13,7 @@
 #include "documents/answers.hpp"
 #include "documents/fixture.hpp"
 #include "documents/paper.hpp"
+#include "output/work_figures.hpp"
 #include "scene/fixture.hpp"
 
 namespace tinworm::documents {
@@ -334,7 +335,7 @@ TEST(Report, TheTableOfPartsSaysWhatTheFindingsSay) {
   const Papers made = papers(shot);
   const std::string words = fixture::words(made.report);
   EXPECT_THAT(words, HasSubstr("15 to 50 % of the metal left by hand and pits"));
-  EXPECT_THAT(words, HasSubstr("15–35–50 %"));
+  EXPECT_THAT(words, HasSubstr("weak 15–35–50 %"));
   EXPECT_THAT(words, HasSubstr("Outer sill, left (51): undersealed last spring"));
 }
 
@@ -351,6 +352,101 @@ TEST(Report, AnOwnPartThatNobodySawIsNamedWithItsReason) {
   const std::string words = fixture::words(made.report);
   EXPECT_THAT(words, HasSubstr("sunroof tray (own-a) headlining"));
   EXPECT_THAT(words, HasSubstr("sunroof tray: not seen, headlining"));
+}
+
+// "To treat (3)" before what stands under it, each place under its own heading.
+TEST(Report, EachFindingStandsUnderItsUrgency) {
+  Shot shot;
+  shot.survey = scene::fixture::clean_survey(scene::fixture::plan());
+  const auto found = [&](int zone, const char* name, survey::Rust rust,
+                         std::optional<survey::Hand> hand = {}) {
+    survey::Spot spot = scene::fixture::spot(name, rust, {}, {60, 40});
+    spot.hand = hand;
+    spot.note.clear();
+    shot.survey.zones[zone].found.push_back(spot);
+  };
+  found(41, "place five", survey::Rust::surface);
+  found(79, "place one", survey::Rust::scale, survey::Hand::breaks);
+  found(20, "place three", survey::Rust::scale, survey::Hand::firm);
+  found(18, "place two", survey::Rust::scale, survey::Hand::gives);
+  found(41, "place four", survey::Rust::hole);
+  const std::string words = fixture::words(papers(shot).report);
+  std::size_t at = words.find("What was found, by urgency Numbers");
+  ASSERT_NE(at, std::string::npos);
+  for (const char* next : {"Not to be driven until repaired (1)", "place one", "To repair (1)",
+                           "place two", "May be past the limit: to measure (1)", "place three",
+                           "To treat (2)", "place four", "place five"}) {
+    const std::size_t there = words.find(next, at);
+    ASSERT_NE(there, std::string::npos) << next << "\n" << words.substr(at, 2000);
+    at = there;
+  }
+}
+
+TEST(Report, SaysOfEachRepairWhetherItCanBeReliedOn) {
+  Shot shot;
+  shot.survey = scene::fixture::clean_survey(scene::fixture::plan());
+  shot.survey.zones[51].repairs = {repair(survey::RepairKind::let_in, survey::Joint::seam_weld)};
+  shot.survey.zones[52].repairs = {repair(survey::RepairKind::let_in)};
+  shot.survey.zones[53].repairs = {repair(survey::RepairKind::filled)};
+  const std::string words = fixture::words(papers(shot).report);
+  EXPECT_THAT(words, HasSubstr("taken to be sound yes seam-welded"));
+  EXPECT_THAT(words, HasSubstr("taken to be sound not known how it is joined"));
+  EXPECT_THAT(words, HasSubstr("taken to be sound no filled: not strong enough"));
+}
+
+TEST(Report, SaysWhatStandsOnPartsThatNobodySawAndWhichInsides) {
+  Shot shot;
+  shot.survey = scene::fixture::clean_survey(scene::fixture::plan());
+  for (const int zone : {23, 69})
+    shot.survey.seen[zone] = {survey::SeenWord::hidden, 0, "trim in", {}};
+  shot.survey.zones.erase(51);
+  shot.survey.zones.erase(53);
+  const std::string words = fixture::words(papers(shot).report);
+  EXPECT_THAT(words, HasSubstr("rear bulkhead (23) trim in near: bump stop"));
+  EXPECT_THAT(words, HasSubstr("trim in inner belt anchorage"));
+  EXPECT_THAT(words, HasSubstr("Nobody looked inside: 51, 53."));
+}
+
+TEST(Report, TellsHowFarGapsMoveAndWhatIsNotKnown) {
+  Shot shot;
+  shot.survey = scene::fixture::clean_survey(scene::fixture::plan());
+  shot.survey.gaps = {{"left door", 4.5, 3.0, {}}, {"right door", 4.5, {}, {}}};
+  for (int zone = 45; zone <= 90; ++zone) shot.survey.seen.erase(zone);
+  const std::string words = fixture::words(papers(shot).report);
+  EXPECT_THAT(words, HasSubstr("left door 4.5 mm 3.0 mm 1.5 mm"));
+  EXPECT_THAT(words, HasSubstr("right door 4.5 mm not taken not known"));
+  EXPECT_THAT(words, HasSubstr("structure not known, from "));
+}
+
+// The first page and the plan of work say one figure.
+TEST(Report, ItsFirstPageAndItsPlanOfWorkAgree) {
+  const Papers made = papers(big_survey());
+  const std::string first = fixture::words(made.report.front());
+  const std::string all = fixture::words(made.report);
+  const std::string mean = output::money_text(made.plan.cost.mean);
+  const std::string row =
+      fmt::format("mean {} {} ", output::hours_text(made.plan.hours.mean), mean);
+  EXPECT_THAT(all, HasSubstr(row));
+  EXPECT_NE(made.plan.cost.mean, made.plan.cost.sum.likely);
+  std::string unbroken = mean;
+  if (const std::size_t space = unbroken.find(' '); space != std::string::npos)
+    unbroken.replace(space, 1, "\u00A0");
+  EXPECT_THAT(first, HasSubstr(fmt::format("about {} EUR and {} h", unbroken,
+                                           output::hours_text(made.plan.hours.mean))));
+}
+
+TEST(Report, ContentsNameThePagesWhereSectionsStand) {
+  const Papers made = papers(big_survey());
+  const std::string first = fixture::words(made.report.front());
+  int sections = 0;
+  for (std::size_t i = 1; i < made.report.size(); ++i) {
+    if (!is_upright(made.report[i])) continue;
+    for (const scene::Outlined& each : made.report[i].outline) {
+      ++sections;
+      EXPECT_THAT(first, HasSubstr(fmt::format("{}: {}.", each.text, i + 1)));
+    }
+  }
+  EXPECT_GE(sections, 8);
 }
 
 TEST(Report, SaysTheSameTwice) {

@@ -115,6 +115,64 @@ TEST(History, ARepairNamedLateStartsWhereItWasMade) {
   EXPECT_FALSE(place.records[2].repaired);
 }
 
+// Its year alone doesn't tell whether it came before or after the survey of that year.
+TEST(History, ARepairOfTheYearOfASurveyStartsWhereItIsFirstNamed) {
+  const Comparison comparison =
+      compared({{"2017-04-08", thick},
+                {"2021-06-16", thick},
+                {"2025-04-08", in_sill(found({"end: none, metal .90 .90 .90"}) +
+                                       repairs({"let-in, seam-weld, 2021"}))}});
+  const Place& place = fixture::place(comparison, "end");
+  EXPECT_FALSE(place.records[1].repaired);
+  EXPECT_TRUE(place.records[2].repaired);
+  EXPECT_EQ(place.change, Change::repaired);
+  for (const Question& each : comparison.questions) EXPECT_NE(each.kind, "repair-found-later");
+}
+
+TEST(History, ARepairOlderThanAllSurveysMarksNone) {
+  const Comparison comparison =
+      compared({{"2017-04-08", thick},
+                {"2025-04-08", in_sill(found({"end: none, metal .90 .90 .90"}) +
+                                       repairs({"let-in, seam-weld, 2010"}))}});
+  for (const Record& each : fixture::place(comparison, "end").records) EXPECT_FALSE(each.repaired);
+}
+
+// The faster of the line and the last two readings: by hand .18 mm in 5 years, .20 mm in 10.
+TEST(Rate, TheFasterOneGoverns) {
+  const auto over = [](const char* middle) {
+    return end_of({{"2009-06-16", of_1_mm("1.00 1.00 1.00")},
+                   {"2014-06-16", of_1_mm(middle)},
+                   {"2019-06-16", of_1_mm(".80 .80 .80")}});
+  };
+  const Place late = over(".98 .98 .98"), early = over(".83 .83 .83");
+  EXPECT_EQ(late.rate->from, RateFrom::last_two);
+  EXPECT_NEAR(late.rate->per_year.value, .18 / 5, 1e-4);
+  EXPECT_EQ(early.rate->from, RateFrom::line);
+  EXPECT_NEAR(early.rate->per_year.value, .20 / 10, 1e-4);
+  EXPECT_NEAR(*early.rate->short_term, .03 / 5, 1e-4);
+  EXPECT_NEAR(*early.rate->long_term, .20 / 10, 1e-4);
+}
+
+// Read through a coat whose thickness nobody read, metal may be far thinner than the reading.
+TEST(Difference, NoneThroughACoatOfUnknownThickness) {
+  const auto through = [](const char* date, const std::string& readings, const std::string& film) {
+    return weighing::weigh(
+        fixture::survey_of(
+            std::string("survey: 1\nbody: test-body 1\ncar: {name: Wherry}\nvisit: {date: ") +
+                date + "}\ngauges: {metal: {name: a, uncertainty: 0.05 mm, coating: left-on}}\n" +
+                in_sill(found({"end: none, metal " + readings}) + film),
+            fixture::small_plan()),
+        {});
+  };
+  for (const auto& [film, told] : {std::pair("", false), {"film: 150 160 170", true}}) {
+    std::vector<weighing::Result> results{through("2017-04-08", "1.10 1.10", film),
+                                          through("2025-04-12", "1.00 1.00", film)};
+    results[0].sha256 = "first";
+    const Comparison comparison = compare(std::move(results), {});
+    EXPECT_EQ(fixture::place(comparison, "end").lost_mm.has_value(), told) << film;
+  }
+}
+
 TEST(Order, ByDateAndRefusals) {
   std::vector<weighing::Result> results;
   for (const char* date : {"2025-04-12", "2017", "2021-06"})
@@ -224,6 +282,28 @@ TEST(NextSurvey, IsHalfTheLifeOrWhatIsUsual) {
        {"2021-06-16", "seen: {bare: 61}\nzones:\n  61:\n    found:\n      - mount: hole\n"}});
   EXPECT_FALSE(danger.next.date);
   EXPECT_EQ(danger.next.why, "after the repair: the verdict is not to drive until then");
+}
+
+// Skin carries nothing: however fast it goes, it doesn't set the date.
+TEST(NextSurvey, IsNotSetBySkin) {
+  const auto wing = [](const std::string& readings) {
+    return "kept: {use: all-weather}\nseen: {bare: 11 41 51 52 61 62 71}\nzones:\n  41:\n    " +
+           found({"end: none, metal " + readings}) + "sheet: 1.00\n";
+  };
+  const Comparison comparison =
+      compared({{"2019-06-16", wing("1.00 1.00 1.00")}, {"2021-06-16", wing(".92 .92 .92")}});
+  EXPECT_EQ(fixture::zone(comparison, 41).role, body::Role::skin);
+  EXPECT_EQ(fixture::place(comparison, "end").change, Change::worse);
+  EXPECT_EQ(comparison.next.why, "12 months, as is usual for a car driven in all weathers");
+}
+
+// A station that is new says less than the zone as a whole.
+TEST(Zones, AreNotCalledNewlySeenForANewStation) {
+  const Comparison comparison =
+      compared({{"2017", in_sill(found({"end: metal 1.00 1.00"}))},
+                {"2025", in_sill(found({"end: metal 1.00 1.00", "middle: none, metal 1.00"}))}});
+  EXPECT_EQ(fixture::place(comparison, "middle").change, Change::newly_seen);
+  EXPECT_EQ(word(fixture::zone(comparison, 51).change), "same");
 }
 
 TEST(PlanningRate, StandsWhereNothingWasMeasuredTwice) {

@@ -59,7 +59,13 @@ survey::Survey stuffed_survey() {
   own.zone.found = {fixture::spot("ZzOwnSpot", survey::Rust::hole, {}, {40, 40})};
   own.zone.repairs.resize(1);
   own.zone.repairs[0].note = "ZzOwnRepair";
-  survey.own = {own};
+  const survey::OwnZone unseen{"own-b",
+                               "ZzUnseen",
+                               body::Role::local,
+                               body::Side::left,
+                               {survey::SeenWord::hidden, 0, "ZzHidden", {}},
+                               {}};
+  survey.own = {own, unseen};
   return survey;
 }
 
