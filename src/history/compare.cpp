@@ -101,8 +101,7 @@ void note_gauges(Comparison& comparison, bool one_gauge) {
               : "All surveys are taken to be read with one gauge, so that its own error cancels.");
   comparison.notes.push_back(
       "The error of a change is that of the readings; a probe set down a little elsewhere than "
-      "last "
-      "time adds to it.");
+      "last time adds to it.");
 }
 
 }  // namespace

@@ -35,8 +35,7 @@ metal::RateRange rate_over(const weighing::Span& lost_mm, const Between& time);
 
 // What is lost from the first of three or more readings to the last, by a straight line: weights
 // 1/u^2, the residual pooled with what the scatter of the readings rests on (the prior and all
-// repeats), Student t. A date's uncertainty counts as metal at the
-// line's slope.
+// repeats), Student t. A date's uncertainty counts as metal at the line's slope.
 struct LineLoss {
   weighing::Span lost_mm;
   metal::RateRange per_year;

@@ -16,8 +16,7 @@ std::optional<Rate> planning_rate(const survey::Survey& survey, const rules::Rul
 // in a straight line at both ends of the rate, and by the power law of ISO 9224 (b .523 and .575)
 // from the loss so far and the age, of the car or since the last repair. None where the latest
 // survey has no reading, or no sheet to hold it against that was measured or stated, or there is no
-// rate. On skin the limit
-// stands for comparison only.
+// rate. On skin the limit stands for comparison only.
 std::optional<Outlook> outlook_of(const Place& place, const ZoneHistory& zone,
                                   const rules::Rules& rules);
 

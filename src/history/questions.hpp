@@ -5,8 +5,8 @@
 #include <vector>
 
 #include "history/comparison.hpp"
-#include "history/zone_history.hpp"
 #include "history/year.hpp"
+#include "history/zone_history.hpp"
 
 namespace tinworm::history {
 

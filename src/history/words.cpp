@@ -52,8 +52,7 @@ std::string same_text(const Place& place, const Comparison& comparison, Units un
 
 const char* const planning_caution =
     "Rates and times are ranges for planning, no date of failure: rust runs faster where it is "
-    "wet, "
-    "salted or hidden.";
+    "wet, salted or hidden.";
 
 std::string life_text(const metal::LifeRange& life) {
   if (life.low_years >= farthest_years) return fmt::format("over {:.0f} years", farthest_years);

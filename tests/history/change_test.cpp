@@ -62,6 +62,8 @@ const std::vector<Case> cases = {
      "the crack has grown, between 2017-04-08 and 2025-04-12"},
     {"PittedDeeper", found({"end: pitting, pit .20"}), found({"end: pitting, pit .40"}),
      Change::worse, "pitted deeper, between 2017-04-08 and 2025-04-12"},
+    {"PitAsDeepWithinTheError", found({"end: pitting, pit .20"}), found({"end: pitting, pit .30"}),
+     Change::not_comparable, "rust then and now, never measured"},
     {"RustedSince", found({"end: none"}), found({"end: surface"}), Change::worse,
      "rust where there was none, between 2017-04-08 and 2025-04-12"},
     {"RustHasSpread", found({"end: surface, 60x40"}), found({"end: surface, 90x40"}), Change::worse,
