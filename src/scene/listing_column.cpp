@@ -16,13 +16,14 @@ struct Fullness {
   bool line_weights = true;
   bool all_repairs = true;
   std::size_t most_zones = no_limit;
+  bool elsewhere = true;  // rust on parts of other sheets
 };
 
 constexpr Fullness fullnesses[] = {
     {Key::roomy, true, true, no_limit},   {Key::close, true, true, no_limit},
     {Key::close, false, true, no_limit},  {Key::brief, false, true, no_limit},
     {Key::brief, false, false, no_limit}, {Key::brief, false, false, 16},
-    {Key::brief, false, false, 4}};
+    {Key::brief, false, false, 4, false}};
 
 bool speaks_for_itself(const LegendEntry& entry) {
   using weighing::Step;
@@ -77,8 +78,9 @@ void write_all(Writer& writer, const Drafting& drafting, const Fullness& fullnes
   write_verdict(writer, result);
   write_rules(writer, result, "");
   write_looked(writer, result, fullness.key == Key::brief ? Setting::flowing : Setting::lines);
-  if (const std::string elsewhere = elsewhere_line(result, drafting.sheet.kind); !elsewhere.empty())
-    writer.block(elsewhere, list_style);
+  const std::size_t named = std::min<std::size_t>(fullness.most_zones, 8);
+  const std::string elsewhere = elsewhere_line(result, drafting.sheet.kind, named);
+  if (!elsewhere.empty() && fullness.elsewhere) writer.block(elsewhere, list_style);
   write_unseen(writer, result, fullness.most_zones);
   write_repairs(writer, result, repairs_mm);
   write_key(writer, drafting, fullness);

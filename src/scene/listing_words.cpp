@@ -215,7 +215,7 @@ std::vector<std::string> unseen_lines(const weighing::Result& result, std::size_
   return lines;
 }
 
-std::string elsewhere_line(const weighing::Result& result, SheetKind kind) {
+std::string elsewhere_line(const weighing::Result& result, SheetKind kind, std::size_t most) {
   std::vector<int> zones;
   for (const weighing::Zone& zone : result.zones) {
     const body::Zone* plan = zone.number == 0 ? nullptr : result.body->zone(zone.number);
@@ -227,7 +227,7 @@ std::string elsewhere_line(const weighing::Result& result, SheetKind kind) {
   }
   if (zones.empty()) return "";
   return fmt::format("Rust was found too on parts that this sheet doesn't show: {}.",
-                     number_list(zones));
+                     numbers(zones, most));
 }
 
 std::vector<std::string> not_drawn_words(const weighing::Result& result, std::size_t most) {

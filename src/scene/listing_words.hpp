@@ -21,8 +21,10 @@ constexpr std::size_t no_limit = 1000;  // no body has as many zones
 // `most`, "and 7 more zones".
 std::vector<std::string> unseen_lines(const weighing::Result& result, std::size_t most = no_limit);
 
-// "Rust was found too on parts that this sheet doesn't show: 91, 97."; empty where it shows all.
-std::string elsewhere_line(const weighing::Result& result, SheetKind kind);
+// "Rust was found too on parts that this sheet doesn't show: 91, 97.", the first `most`; empty
+// where it shows all.
+std::string elsewhere_line(const weighing::Result& result, SheetKind kind,
+                           std::size_t most = no_limit);
 
 // What was found where the body plan has nothing to draw, the worst first: "a part that the body
 // plan lacks, left: holed, judged by hand; 3 such parts". At most so many lines, then how many more
