@@ -25,7 +25,9 @@ std::string span(const work::Range& range, Write write) {
 
 std::string hours_text(double hours) {
   constexpr double whole_from = 9.75;  // 9.5 is the last half
+  constexpr double fine_below = 0.75;  // sums of short tasks would not be seen to add up
   if (hours >= whole_from) return grouped(std::llround(hours));
+  if (hours < fine_below) return fmt::format("{:.1g}", std::round(10 * hours) / 10 + 0.0);
   return fmt::format("{:.3g}", std::round(2 * hours) / 2 + 0.0);
 }
 

@@ -7,7 +7,8 @@
 
 namespace tinworm::output {
 
-std::string hours_text(double hours);  // to half an hour under 10 h, "4.5"; to the hour from there
+// To a tenth under 0.75 h, half an hour under 10 h ("4.5"), to the hour from there.
+std::string hours_text(double hours);
 std::string money_text(double money);  // to 10 under 1000, "380"; to 100 from there, "12 400"
 
 // "3.5–5.5–9", low, likely, high; figures that come out alike are written once.
