@@ -142,7 +142,7 @@ bool is_braced(const work::Plan& plan) {
 void add_work(std::vector<std::string>& lines, const work::Plan& plan) {
   const std::string& currency = plan.rates.currency;
   lines.push_back(fmt::format(
-      "By {}, no quote: about {} {} and {} h to cut, weld and treat; not over "
+      "By {}, no quote: about {} {} and {}\u00A0h to cut, weld and treat; not over "
       "{} {} in 80 of 100 such cases.",
       plan.rates_changed.empty() ? "assumptions" : "your rates", money_text(plan.cost.mean),
       currency, output::hours_text(plan.hours.mean), money_text(plan.cost.in_80_of_100), currency));
@@ -202,7 +202,7 @@ std::vector<WorstPlace> worst_places(const Result& result, std::size_t most) {
   for (const weighing::Spot* spot : result.ranked()) {
     const weighing::Zone* zone = part(result, spot->zone, spot->own);
     if (zone == nullptr || places.size() == most) continue;
-    std::string detail = scene::metal_words(*spot);
+    std::string detail = scene::metal_words(*spot) + under_the_pit(*spot);
     if (const std::string near = scene::near_words(*spot); !near.empty()) detail += "; " + near;
     places.push_back({place_title(*zone, *spot), scene::capitalised(detail), finding_place(*spot)});
   }

@@ -122,11 +122,13 @@ std::string place_title(const weighing::Zone& zone, const weighing::Spot& spot) 
                      scene::step_words(spot));
 }
 
+std::string under_the_pit(const weighing::Spot& spot) {
+  if (!spot.metal.pit_left) return "";
+  return fmt::format("; under the deepest pit {}", output::percent_text(*spot.metal.pit_left));
+}
+
 std::string place_judged(const weighing::Spot& spot, quantity::Units units) {
-  std::string text = scene::metal_words(spot);
-  if (spot.metal.pit_left)
-    text += fmt::format("; under the deepest pit {} of the sheet",
-                        output::percent_text(*spot.metal.pit_left));
+  std::string text = scene::metal_words(spot) + under_the_pit(spot);
   if (const std::string near = near_words(spot, units); !near.empty()) text += "; " + near;
   return scene::capitalised(text) + ".";
 }

@@ -268,7 +268,7 @@ TEST(Answers, WhatItMayTake) {
   work::Plan plan = with_work(with_doubts(1));
   EXPECT_THAT(
       cost_lines(result, plan),
-      ElementsAre("By assumptions, no quote: about 6\u00A0400 EUR and 88 h to cut, weld and "
+      ElementsAre("By assumptions, no quote: about 6\u00A0400 EUR and 88\u00A0h to cut, weld and "
                   "treat; not over 7\u00A0600 EUR in 80 of 100 such cases.",
                   "Not in it: stripping, paint, parts, mechanical work, taxes.",
                   "What could double it: a part that nobody could judge, 560 to 1\u00A0500 EUR "
