@@ -115,10 +115,31 @@ void write_constants(Flow& flow, const Result& result) {
   flow.table({{"constant", 1.3}, {"value", 1.6}, {"what", 2.5}, {"source", 2.3}}, rows);
 }
 
+// "Reason of the visit: purchase. With leave for: carpets, underseal, probe."
+std::string visit_line(const survey::Visit& visit) {
+  std::string line;
+  if (visit.reason) line = fmt::format("Reason of the visit: {}.", survey::word(*visit.reason));
+  const std::string leave =
+      visit.leave.empty() ? std::string("What might be lifted, scraped or probed isn't recorded.")
+                          : fmt::format("With leave for: {}.", fmt::join(visit.leave, ", "));
+  return line + (line.empty() ? "" : " ") + leave;
+}
+
+// "How it is kept: all-weather, air C4 (ISO 9223), waxed 2023-09."; empty where nothing is told.
+std::string kept_line(const survey::Kept& kept) {
+  std::vector<std::string> words;
+  if (kept.use) words.emplace_back(survey::word(*kept.use));
+  if (kept.air) words.push_back(fmt::format("air {} (ISO 9223)", survey::word(*kept.air)));
+  if (kept.waxed) words.push_back("waxed " + kept.waxed->text());
+  return words.empty() ? "" : fmt::format("How it is kept: {}.", fmt::join(words, ", "));
+}
+
 }  // namespace
 
 void write_method(Flow& flow, const Result& result, const work::Plan& plan, quantity::Units units) {
   flow.section("How it was judged", "method");
+  flow.item(visit_line(result.survey.visit));
+  if (const std::string kept = kept_line(result.survey.kept); !kept.empty()) flow.item(kept);
   for (const std::string& line : scene::looked_lines(result)) flow.item(line);
   flow.item(gauge_line(result.survey.gauge, units));
   flow.item(

@@ -143,9 +143,9 @@ TEST(Sections, EachFindingStandsUnderItsUrgency) {
   const std::string words = fixture::words(papers(shot).report);
   std::size_t at = words.find("What was found, by urgency Numbers");
   ASSERT_NE(at, std::string::npos);
-  for (const char* next :
-       {"Not to be driven until repaired (1)", "place one", "To repair (1)", "place two",
-        "May be past the limit: to measure (1)", "place three", "To treat (2)", "place four", "place five"}) {
+  for (const char* next : {"Not to be driven until repaired (1)", "place one", "To repair (1)",
+                           "place two", "May be past the limit: to measure (1)", "place three",
+                           "To treat (2)", "place four", "place five"}) {
     const std::size_t there = words.find(next, at);
     ASSERT_NE(there, std::string::npos) << next << "\n" << words.substr(at, 2000);
     at = there;
@@ -186,6 +186,21 @@ TEST(Sections, TellsHowFarGapsMoveAndWhatIsNotKnown) {
   EXPECT_THAT(words, HasSubstr("left door 4.5 mm 3.0 mm 1.5 mm"));
   EXPECT_THAT(words, HasSubstr("right door 4.5 mm not taken not known"));
   EXPECT_THAT(words, HasSubstr("structure not known, from "));
+}
+
+TEST(Method, SaysWhyAndWithWhichLeaveItWasLookedAt) {
+  Shot shot;
+  shot.survey = scene::fixture::clean_survey(scene::fixture::plan());
+  const auto words = [&] { return fixture::words(papers(shot).report); };
+  EXPECT_THAT(words(), HasSubstr("What might be lifted, scraped or probed isn't recorded."));
+  EXPECT_THAT(words(), Not(HasSubstr("How it is kept")));
+  shot.survey.visit.reason = survey::Reason::purchase;
+  shot.survey.visit.leave = {"carpets", "probe"};
+  shot.survey.kept.use = survey::Use::all_weather;
+  shot.survey.kept.air = survey::Air::c4;
+  shot.survey.kept.waxed = survey::PartialDate{2023, 9, 0};
+  EXPECT_THAT(words(), HasSubstr("Reason of the visit: purchase. With leave for: carpets, probe."));
+  EXPECT_THAT(words(), HasSubstr("How it is kept: all-weather, air C4 (ISO 9223), waxed 2023-09."));
 }
 
 }  // namespace
