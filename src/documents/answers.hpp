@@ -34,11 +34,6 @@ std::vector<std::string> first_lines(const weighing::Result& result, const work:
 // What feeds the rust today: drains, wet packing, salt. By common practice.
 std::vector<std::string> stop_lines(const weighing::Result& result, std::size_t most);
 
-// Hours and money, what isn't in them, what could come on top though nothing was found.
-std::vector<std::string> cost_lines(const weighing::Result& result, const work::Plan& plan);
-// What the work leaves between the price asked and the worth when sound. Empty without both prices.
-std::string good_buy(const weighing::Result& result, const work::Plan& plan);
-
 std::string look_again(const weighing::Result& result);  // "by April 2026: 12 months, as …"
 
 }  // namespace tinworm::documents

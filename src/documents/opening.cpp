@@ -7,6 +7,7 @@
 
 #include "documents/answers.hpp"
 #include "documents/brevity.hpp"
+#include "documents/costs.hpp"
 #include "documents/remarks.hpp"
 #include "documents/typography.hpp"
 #include "output/zone_text.hpp"

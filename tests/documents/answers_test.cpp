@@ -1,5 +1,6 @@
 // What an owner asks first: exact words for each case.
 #include "documents/answers.hpp"
+#include "documents/costs.hpp"
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
