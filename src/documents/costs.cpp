@@ -12,7 +12,7 @@ namespace {
 using weighing::Result;
 
 // Kept on one line, with a true minus.
-std::string whole(std::string text) {
+std::string whole(std::string_view text) {
   constexpr const char* no_break_space = "\u00A0";
   constexpr const char* minus = "\u2212";
   std::string out;

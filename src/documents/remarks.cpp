@@ -53,7 +53,7 @@ std::string tyre_age(const survey::Also& item, const quantity::PartialDate& on) 
                        made->text(), std::floor(on.middle_year() - 2000));
   if (*years < 0)
     return fmt::format("made in {}, after the survey: read the code again", made->text());
-  const std::string age =
+  std::string age =
       fmt::format("made in {}: {:.0f} years old", made->text(), std::floor(*years));
   if (*years > replace_years) return age + "; over 10: replace them whatever the tread";
   if (*years > suspect_years) return age + "; over 6: suspect, have them looked at";

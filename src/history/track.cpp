@@ -139,7 +139,7 @@ double Track::pit_error_mm(std::size_t from, std::size_t to) const {
 
 std::string Track::unread(std::size_t to, std::size_t from) const {
   if (readings_[to]) return fmt::format("not measured before {}", year(to).year->text());
-  if (readings(from, to).size() > 0)
+  if (!readings(from, to).empty())
     return fmt::format("not measured in {}", year(to).year->text());
   const bool then = rusted(spot(from)), now = rusted(spot(to));
   if (then && now) return "rust then and now, never measured";

@@ -57,7 +57,7 @@ const char* const planning_caution =
 std::string life_text(const metal::LifeRange& life) {
   if (life.low_years >= farthest_years) return fmt::format("over {:.0f} years", farthest_years);
   const double low = std::floor(life.low_years);
-  const std::string least = low < 1 ? "under a year" : years_text(low);
+  std::string least = low < 1 ? "under a year" : years_text(low);
   if (!life.high_years || *life.high_years > farthest_years)
     return least + (low < 1 ? ", or more" : " or more");
   const double high = std::ceil(*life.high_years);

@@ -60,7 +60,8 @@ void draw_charts(Page& page, const history::Comparison& comparison,
                                  (room.height_mm - head_mm - key_mm) / static_cast<double>(rows));
   ChartParts used;
   for (std::size_t i = 0; i < places.size(); ++i) {
-    const auto column = static_cast<double>(i % columns), row = static_cast<double>(i / columns);
+    const std::size_t in_row = i % columns, row_of = i / columns;
+    const auto column = static_cast<double>(in_row), row = static_cast<double>(row_of);
     const Area area{room.x_mm + column * width, room.y_mm + head_mm + row * height, width - gap_mm,
                     height - gap_mm / 2};
     used = together(used, draw_thickness_chart(page, comparison, *places[i], units, area, measure));

@@ -4,6 +4,8 @@
 #include <utility>
 #include <vector>
 
+#include <fmt/format.h>
+
 #include "output/progress.hpp"
 #include "survey/named_photos.hpp"
 #include "verbs/in_order.hpp"
@@ -37,7 +39,7 @@ yaml::Problem problem_of(const survey::Photo& photo, const photos::Refusal& refu
 
 std::vector<std::string> photo_files(const Loaded& loaded) {
   std::vector<std::string> files = each_once(survey::named_photos(*loaded.survey));
-  for (std::string& each : files) each = folder_of(loaded.file) + "/" + each;
+  for (std::string& each : files) each = fmt::format("{}/{}", folder_of(loaded.file), each);
   return files;
 }
 
