@@ -34,6 +34,7 @@ std::vector<std::string> first_lines(const weighing::Result& result, const work:
 // What feeds the rust today: drains, wet packing, salt. By common practice.
 std::vector<std::string> stop_lines(const weighing::Result& result, std::size_t most);
 
-std::string look_again(const weighing::Result& result);  // "by April 2026: 12 months, as …"
+// "By 2026-04 (12 months, as is usual …). By this survey alone: …"
+std::string look_again(const weighing::Result& result);
 
 }  // namespace tinworm::documents

@@ -11,7 +11,7 @@ namespace {
 
 using weighing::Result;
 
-// Kept on one line, with a true minus.
+// A figure that no line breaks, with a true minus.
 std::string whole(std::string_view text) {
   constexpr const char* no_break_space = "\u00A0";
   constexpr const char* minus = "\u2212";
@@ -39,8 +39,7 @@ std::string doubts_line(const Result& result, const work::Plan& plan) {
   const work::Doubt& dearest = plan.doubts.front();
   return fmt::format(
       "What could double it: {} that nobody could judge, {} {} more if all were rotten; the "
-      "dearest: "
-      "{}.",
+      "dearest: {}.",
       counted_parts(plan.doubts.size()), low_to_high(plan.doubts_cost), plan.rates.currency,
       title_of(result, dearest.zone, dearest.own));
 }
