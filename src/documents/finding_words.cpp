@@ -7,6 +7,7 @@
 #include "documents/parts.hpp"
 #include "output/figures.hpp"
 #include "scene/naming.hpp"
+#include "survey/field.hpp"
 #include "weighing/repair.hpp"
 #include "weighing/words.hpp"
 #include "weighing/zone_facts.hpp"
@@ -49,13 +50,14 @@ std::string_view sheet_words(weighing::BaselineFrom from) {
   return "not known";
 }
 
+// What hand and tools say; the rust itself is told in a sentence of its own.
 std::string signs(const survey::Spot& spot) {
   std::vector<std::string> words;
-  if (spot.hand) words.emplace_back(survey::word(*spot.hand));
-  if (spot.tap) words.push_back(fmt::format("tap {}", survey::word(*spot.tap)));
-  if (spot.probe) words.push_back(fmt::format("probe {}", survey::word(*spot.probe)));
-  if (spot.magnet) words.push_back(fmt::format("magnet {}", survey::word(*spot.magnet)));
-  if (spot.stuffed) words.push_back(fmt::format("stuffed with {}", survey::word(*spot.stuffed)));
+  for (const survey::Field<survey::Spot>& field : survey::finding_fields()) {
+    if (field.facts.writing != survey::Writing::word || field.facts.key == "rust") continue;
+    if (const std::string word = field.written(spot); !word.empty())
+      words.push_back(fmt::format("{}{}", field.facts.on_paper, word));
+  }
   return fmt::format("{}", fmt::join(words, ", "));
 }
 

@@ -2,36 +2,17 @@
 
 #include <algorithm>
 
+#include "survey/field.hpp"
+
 namespace tinworm::scene {
 namespace {
 
-survey::Spot spot_for_sale(const survey::Spot& spot) {
-  survey::Spot kept;
-  kept.hand = spot.hand;
-  kept.tap = spot.tap;
-  kept.probe = spot.probe;
-  kept.magnet = spot.magnet;
-  kept.metal_mm = spot.metal_mm;
-  return kept;
-}
-
-survey::Repair repair_for_sale(const survey::Repair& repair) {
-  survey::Repair kept;
-  kept.kind = repair.kind;
-  kept.joint = repair.joint;
-  kept.size = repair.size;
-  kept.date = repair.date;
-  kept.beneath = repair.beneath;
-  kept.now = repair.now;
-  kept.now_assumed = repair.now_assumed;
-  return kept;
-}
-
 survey::Zone zone_for_sale(const survey::Zone& zone) {
-  survey::Zone kept;
-  for (const survey::Spot& spot : zone.found) kept.found.push_back(spot_for_sale(spot));
-  for (const survey::Repair& repair : zone.repairs) kept.repairs.push_back(repair_for_sale(repair));
-  kept.film_um = zone.film_um;
+  survey::Zone kept = survey::copy_for_sale(survey::zone_fields(), zone);
+  for (const survey::Spot& spot : zone.found)
+    kept.found.push_back(survey::copy_for_sale(survey::finding_fields(), spot));
+  for (const survey::Repair& repair : zone.repairs)
+    kept.repairs.push_back(survey::copy_for_sale(survey::repair_fields(), repair));
   return kept;
 }
 

@@ -4,20 +4,12 @@
 
 #include "schema/line.hpp"
 #include "schema/pattern.hpp"
+#include "survey/field.hpp"
 
 namespace tinworm::schema {
 namespace {
 
-using survey::Beneath;
-using survey::Hand;
-using survey::Joint;
-using survey::Magnet;
-using survey::Now;
-using survey::Probe;
-using survey::RepairKind;
-using survey::Rust;
-using survey::Stuffed;
-using survey::Tap;
+using survey::Writing;
 
 constexpr std::string_view finding_how =
     "Parts between commas in any order: the rust, what the hand and a light tap say, a size along "
@@ -30,31 +22,53 @@ constexpr std::string_view repair_how =
     "how it "
     "is now, photo; free words last.";
 
+std::string figures(const survey::FieldFacts& facts) {
+  switch (facts.writing) {
+    case Writing::readings:
+    case Writing::films:
+      return pattern::lengths();
+    case Writing::size:
+      return pattern::size();
+    case Writing::length:
+      return pattern::length();
+    case Writing::sheet:
+      return pattern::sheet();
+    case Writing::date:
+      return pattern::date();
+    case Writing::photos:
+      return pattern::photos();
+    case Writing::position:
+      return pattern::position();
+    case Writing::word:
+    case Writing::pits:
+    case Writing::text:
+      break;
+  }
+  return "";
+}
+
+// What may stand in a line; free words have no key there, and pits over patches are written long.
+template <class Of>
+Line line_of(const std::vector<survey::Field<Of>>& fields) {
+  Line line;
+  for (const survey::Field<Of>& field : fields) {
+    const survey::FieldFacts& facts = field.facts;
+    if (facts.writing == Writing::text || facts.writing == Writing::pits) continue;
+    line.parts.push_back({std::string(facts.key), facts.words(),
+                          facts.alone == survey::Alone::yes ? Alone::yes : Alone::no,
+                          facts.counts == survey::Counts::yes ? Counts::yes : Counts::no,
+                          figures(facts)});
+  }
+  return line;
+}
+
 const Line& finding_line() {
-  static const Line line{{{"rust", survey::words<Rust>(), Alone::yes, Counts::yes},
-                          {"hand", survey::words<Hand>(), Alone::yes, Counts::yes},
-                          {"tap", survey::words<Tap>(), Alone::yes, Counts::yes},
-                          {"probe", survey::words<Probe>(), Alone::no, Counts::yes},
-                          {"magnet", survey::words<Magnet>(), Alone::no, Counts::yes},
-                          {"stuffed", survey::words<Stuffed>(), Alone::no, Counts::yes},
-                          {"metal", {}, Alone::no, Counts::yes, pattern::lengths()},
-                          {"pit", {}, Alone::no, Counts::yes, pattern::lengths()},
-                          {"size", {}, Alone::yes, Counts::no, pattern::size()},
-                          {"hole", {}, Alone::no, Counts::yes, pattern::size()},
-                          {"crack", {}, Alone::no, Counts::yes, pattern::length()},
-                          {"photo", {}, Alone::no, Counts::no, pattern::photos()},
-                          {"at", {}, Alone::no, Counts::no, pattern::position()}}};
+  static const Line line = line_of(survey::finding_fields());
   return line;
 }
 
 const Line& repair_line() {
-  static const Line line{{{"kind", survey::words<RepairKind>(), Alone::yes, Counts::yes},
-                          {"joint", survey::words<Joint>(), Alone::yes, Counts::no},
-                          {"beneath", survey::words<Beneath>(), Alone::yes, Counts::no},
-                          {"now", survey::words<Now>(), Alone::yes, Counts::no},
-                          {"size", {}, Alone::yes, Counts::no, pattern::size()},
-                          {"date", {}, Alone::yes, Counts::no, pattern::date()},
-                          {"photo", {}, Alone::no, Counts::no, pattern::photos()}}};
+  static const Line line = line_of(survey::repair_fields());
   return line;
 }
 
@@ -76,59 +90,66 @@ Json position() {
 }
 
 Json pits() {
-  return titled(
-      "pits", "The deepest pit of each of several equal patches, for a statistic of pits.",
-      map_of(
-          {{"each", titled("each", "Size of one patch.", size(survey::size_range)), Need::required},
-           {"deepest", titled("deepest", "One depth a patch.", lengths(survey::pit_range)),
-            Need::required}}));
+  return map_of(
+      {{"each", titled("each", "Size of one patch.", size(survey::size_range)), Need::required},
+       {"deepest", titled("deepest", "One depth a patch.", lengths(survey::pit_range)),
+        Need::required}});
+}
+
+Json value_of(const survey::FieldFacts& facts) {
+  switch (facts.writing) {
+    case Writing::word: {
+      std::vector<Meaning> meanings;
+      for (const survey::Term& term : facts.terms) meanings.push_back({term.word, term.meaning});
+      return words(meanings);
+    }
+    case Writing::readings:
+      return lengths(*facts.range);
+    case Writing::films:
+      return films(*facts.range);
+    case Writing::size:
+      return size(*facts.range);
+    case Writing::length:
+      return length(*facts.range);
+    case Writing::sheet:
+      return quantity(0, facts.range->most, pattern::sheet(),
+                      "a thickness, or a gauge with its scale: 1.1 mm, 20 SWG, 20 US");
+    case Writing::date:
+      return date();
+    case Writing::photos:
+      return photos();
+    case Writing::position:
+      return position();
+    case Writing::pits:
+      return pits();
+    case Writing::text:
+      break;
+  }
+  return text();
+}
+
+template <class Of>
+std::vector<Key> field_keys(const std::vector<survey::Field<Of>>& fields) {
+  std::vector<Key> keys;
+  for (const survey::Field<Of>& field : fields) keys.push_back(key_of(field.facts));
+  return keys;
 }
 
 std::vector<Key> finding_keys() {
-  return {
-      {"spot",
-       titled("spot", "A station of the body plan, which places it, or any name.", name(),
-              {"rear end"}),
-       Need::required},
-      {"at", position()},
-      {"rust", titled("rust", "What is seen.", words<Rust>())},
-      {"hand", titled("hand", "What a hard thumb says.", words<Hand>())},
-      {"tap", titled("tap", "What a light tap says.", words<Tap>())},
-      {"probe", titled("probe", "What a point says, with the owner's leave.", words<Probe>())},
-      {"magnet", titled("magnet", "Whether a magnet holds.", words<Magnet>())},
-      {"metal", titled("metal", "Thickness of metal left, read at this spot.",
-                       lengths(survey::metal_range))},
-      {"pit", titled("pit", "Depth of pits from the rusted face around them.",
-                     lengths(survey::pit_range), {".31 .25"})},
-      {"pits", pits()},
-      {"size", titled("size", "Along and across the zone.", size(survey::size_range))},
-      {"hole", titled("hole", "Size of the hole.", size(survey::size_range), {"14x9"})},
-      {"crack", titled("crack", "Its length.", length(survey::crack_range), {30})},
-      {"stuffed", titled("stuffed", "What someone closed the hole with.", words<Stuffed>())},
-      {"photo", photos()},
-      {"note", titled("note", "Free words.", text())},
-  };
-}
-
-std::vector<Key> repair_keys() {
-  return {
-      {"kind", titled("kind", "What was done.", words<RepairKind>()), Need::required},
-      {"joint", titled("joint", "How it is joined.", words<Joint>())},
-      {"size", titled("size", "Along and across the zone.", size(survey::size_range))},
-      {"date", titled("date", "When it was done.", date())},
-      {"beneath", titled("beneath", "What became of the rusted metal.", words<Beneath>())},
-      {"now", titled("now", "How the repair is today; sound if left out.", words<Now>())},
-      {"photo", photos()},
-      {"note", titled("note", "Free words.", text())},
-  };
+  std::vector<Key> keys = field_keys(survey::finding_fields());
+  keys.insert(keys.begin(),
+              {"spot",
+               titled("spot", "A station of the body plan, which places it, or any name.", name(),
+                      {"rear end"}),
+               Need::required});
+  return keys;
 }
 
 // A finding written long needs one of the keys that tell something.
 Json tells_something() {
   Json any = Json::array();
-  for (const Part& part : finding_line().parts)
-    if (part.counts == Counts::yes) any.push_back({{"required", {part.name}}});
-  any.push_back({{"required", {"pits"}}});
+  for (const survey::Field<survey::Spot>& field : survey::finding_fields())
+    if (field.facts.counts == survey::Counts::yes) any.push_back({{"required", {field.facts.key}}});
   return any;
 }
 
@@ -143,6 +164,18 @@ Json photos() {
   value["items"]["type"] = {"integer", "string"};
   return titled("photo", "Numbers, as `photos` has it, or paths inside the survey's folder.", value,
                 {"14 15", "details/lip.jpg"});
+}
+
+Key key_of(const survey::FieldFacts& facts) {
+  const std::string key(facts.key);
+  if (facts.writing == Writing::photos) return {key, photos()};
+  if (facts.writing == Writing::position) return {key, position()};
+  std::vector<Json> examples;
+  // A length without a unit is a number in YAML.
+  for (const std::string_view each : facts.examples)
+    examples.push_back(facts.writing == Writing::length ? Json(std::stoi(std::string(each)))
+                                                        : Json(each));
+  return {key, titled(facts.key, facts.meaning, value_of(facts), examples)};
 }
 
 Json finding() {
@@ -166,7 +199,9 @@ Json finding() {
 }
 
 Json repair() {
-  Json value = map_of(repair_keys());
+  std::vector<Key> keys = field_keys(survey::repair_fields());
+  keys.front().need = Need::required;  // its kind
+  Json value = map_of(keys);
   value.update(matching(on_one_line(repair_line()),
                         "parts between commas: let-in, seam-weld, 300x120, 2021-05"));
   value["type"] = {"string", "object"};

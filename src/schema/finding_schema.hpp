@@ -2,6 +2,7 @@
 #pragma once
 
 #include "schema/part.hpp"
+#include "survey/field.hpp"
 
 namespace tinworm::schema {
 
@@ -10,6 +11,9 @@ Json finding();
 
 // `- let-in, seam-weld, 300x120, 2021-05, cut-out, sound`, or a map with `kind`.
 Json repair();
+
+// A field with what an editor shows of it.
+Key key_of(const survey::FieldFacts& facts);
 
 Json photos();  // `14 15`, a path, or a list of them
 

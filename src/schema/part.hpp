@@ -66,8 +66,7 @@ Json words(const std::vector<Meaning>& meanings);
 template <class Word>
 Json words() {
   std::vector<Meaning> all;
-  for (const std::string& word : survey::words<Word>())
-    all.push_back({word, meaning(*survey::of<Word>(word))});
+  for (const survey::Term& term : survey::terms<Word>()) all.push_back({term.word, term.meaning});
   return words(all);
 }
 

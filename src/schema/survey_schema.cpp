@@ -69,8 +69,9 @@ Json gauges() {
       "gauges", "What was measured with.",
       map_of({{"metal",
                titled("metal gauge", "The gauge that read the metal.",
-                      map_of({{"name", titled("name", "What tells it from other gauges, so that "
-                                                      "years can be compared.",
+                      map_of({{"name", titled("name",
+                                              "What tells it from other gauges, so that "
+                                              "years can be compared.",
                                               name(), {"thin probe 2"})},
                               {"uncertainty",
                                titled("uncertainty", "Standard uncertainty of one reading (k = 1).",

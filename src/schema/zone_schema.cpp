@@ -5,6 +5,7 @@
 #include "body/fields.hpp"
 #include "schema/finding_schema.hpp"
 #include "schema/pattern.hpp"
+#include "survey/field.hpp"
 
 namespace tinworm::schema {
 namespace {
@@ -65,24 +66,14 @@ std::vector<Key> zone_keys() {
   const auto each = [](std::string_view what) {
     return list_of({{"$ref", fmt::format("#/$defs/{}", what)}});
   };
-  return {
-      {"seen", seen_in_zone()},
-      {"inside", titled("inside", "For boxes and layers: whether the inside was looked into.",
-                        words<survey::Inside>())},
-      {"reference", titled("reference", "Readings on sound metal of the same sheet.",
-                           lengths(survey::reference_range), {"1.02 1.00 1.01"})},
-      {"sheet", titled("sheet", "Thickness of the sheet when new, where it is known.",
-                       quantity(0, survey::sheet_range.most, pattern::sheet(),
-                                "a thickness, or a gauge with its scale: 1.1 mm, 20 SWG, 20 US"),
-                       {"1.1 mm", "20 SWG", "20 US"})},
+  std::vector<Key> keys = {{"seen", seen_in_zone()}};
+  for (const survey::Field<survey::Zone>& field : survey::zone_fields())
+    keys.push_back(key_of(field.facts));
+  keys.push_back(
       {"found", titled("found", "One line for each spot where something was found or measured.",
-                       each("finding"))},
-      {"film", titled("film", "Thickness of paint and filler.", films(survey::film_range))},
-      {"drains", titled("drains", "How the drain holes are.", words<survey::Drains>())},
-      {"repairs", titled("repairs", "One line for each repair.", each("repair"))},
-      {"photos", photos()},
-      {"note", titled("note", "Free words.", text())},
-  };
+                       each("finding"))});
+  keys.push_back({"repairs", titled("repairs", "One line for each repair.", each("repair"))});
+  return keys;
 }
 
 Json own_zone() {

@@ -4,10 +4,15 @@
 
 #include <fmt/format.h>
 
+#include "survey/field.hpp"
 #include "survey/written.hpp"
 
 namespace tinworm::survey {
 namespace {
+
+bool is_of_either(std::string_view heading) {
+  return heading == "note" || heading == "photo";
+}
 
 struct Column {
   std::string heading;
@@ -16,27 +21,24 @@ struct Column {
   bool free_words = false;
 };
 
-// `station` and `zone` are not here: they say where the rest belongs.
+template <class Of>
+void add_columns(std::vector<Column>& all, const std::vector<Field<Of>>& fields, bool of_zone) {
+  for (const Field<Of>& field : fields)
+    if (!field.facts.heading.empty())
+      all.push_back({std::string(field.facts.heading), std::string(field.facts.key), of_zone,
+                     field.facts.writing == Writing::text});
+}
+
+// What a zone and a place in it may say; a photo and a note may be of either. `station` and `zone`
+// are not here: they say where the rest belongs.
 const std::vector<Column>& columns() {
-  static const std::vector<Column> all = {
-      {"seen", "seen", true},
-      {"inside", "inside", true},
-      {"reference", "reference", true},
-      {"film", "film", true},
-      {"drains", "drains", true},
-      {"rust", "rust"},
-      {"hand", "hand"},
-      {"tap", "tap"},
-      {"probe", "probe"},
-      {"magnet", "magnet"},
-      {"readings", "metal"},
-      {"pit", "pit"},
-      {"size", "size"},
-      {"hole", "hole"},
-      {"crack", "crack"},
-      {"photo", "photo"},
-      {"note", "note", false, true},
-  };
+  static const std::vector<Column> all = [] {
+    std::vector<Column> columns = {{"seen", "seen", true}};
+    add_columns(columns, zone_fields(), true);
+    std::erase_if(columns, [](const Column& column) { return is_of_either(column.heading); });
+    add_columns(columns, finding_fields(), false);
+    return columns;
+  }();
   return all;
 }
 
@@ -181,7 +183,7 @@ class SheetReader {
     const std::string value = column.free_words ? written(text) : value_text(text);
     if (column.heading == "photo" && text.find_first_not_of("0123456789 ") == std::string::npos)
       sheet_.numbered_photos = true;
-    const bool with_either = column.heading == "note" || column.heading == "photo";
+    const bool with_either = is_of_either(column.heading);
     if (!column.of_zone && has_station) {
       zone.found.push_back({fmt::format("        {}: {}", column.key, value), row, column.heading});
     } else if (column.of_zone || with_either) {

@@ -6,7 +6,7 @@
 #include <fmt/format.h>
 
 #include "quantity/figure.hpp"
-#include "survey/words.hpp"
+#include "survey/field.hpp"
 
 namespace tinworm::survey {
 namespace {
@@ -30,47 +30,35 @@ struct Line {
   bool has_dates = false;
 };
 
+// Every field that a line may hold: a note is its free words, pits over patches are written long.
+template <class Of>
+std::vector<Key> keys_of(const std::vector<Field<Of>>& fields) {
+  std::vector<Key> keys;
+  for (const auto& [facts, read, written, copy] : fields)
+    if (facts.writing != Writing::text && facts.writing != Writing::pits)
+      keys.push_back({std::string(facts.key), facts.words(),
+                      facts.alone == Alone::yes && facts.writing == Writing::word});
+  return keys;
+}
+
 const Line& finding_line() {
-  static const Line line{"a finding",
-                         {{"rust", words<Rust>(), true},
-                          {"hand", words<Hand>(), true},
-                          {"tap", words<Tap>(), true},
-                          {"probe", words<Probe>()},
-                          {"magnet", words<Magnet>()},
-                          {"stuffed", words<Stuffed>()},
-                          {"metal", {}},
-                          {"pit", {}},
-                          {"size", {}},
-                          {"hole", {}},
-                          {"crack", {}},
-                          {"photo", {}},
-                          {"at", {}}},
-                         "pitting, firm, 180x60, metal .81 .78, photo 14, free words last",
-                         false};
+  static const Line line{"a finding", keys_of(finding_fields()),
+                         "pitting, firm, 180x60, metal .81 .78, photo 14, free words last", false};
   return line;
 }
 
-// All that a repair may be: no one remembers the words of five kinds.
+// All that a repair may be: no one remembers the words of four kinds.
 std::string repair_words() {
-  const auto listed = [](const std::vector<std::string>& all) {
-    return fmt::format("{}", fmt::join(all, " | "));
-  };
-  return fmt::format("{}; joint {}; beneath {}; now {}; a size, a date, free words last",
-                     listed(words<RepairKind>()), listed(words<Joint>()), listed(words<Beneath>()),
-                     listed(words<Now>()));
+  std::string text;
+  for (const Field<Repair>& field : repair_fields())
+    if (field.facts.writing == Writing::word)
+      text += fmt::format("{}{}; ", text.empty() ? "" : fmt::format("{} ", field.facts.key),
+                          fmt::join(field.facts.words(), " | "));
+  return text + "a size, a date, free words last";
 }
 
 const Line& repair_line() {
-  static const Line line{"a repair",
-                         {{"kind", words<RepairKind>(), true},
-                          {"joint", words<Joint>(), true},
-                          {"beneath", words<Beneath>(), true},
-                          {"now", words<Now>(), true},
-                          {"size", {}},
-                          {"date", {}},
-                          {"photo", {}}},
-                         repair_words(),
-                         true};
+  static const Line line{"a repair", keys_of(repair_fields()), repair_words(), true};
   return line;
 }
 

@@ -5,6 +5,8 @@
 #include <fmt/format.h>
 
 #include "body/walk_round.hpp"
+#include "survey/field.hpp"
+#include "survey/position.hpp"
 #include "survey/written.hpp"
 
 namespace tinworm::survey {
@@ -15,6 +17,19 @@ constexpr std::size_t line_width = 100;
 template <class Word>
 std::string choices() {
   return fmt::format("{}", fmt::join(words<Word>(), " | "));
+}
+
+// "probe: stops | dents | goes-in", for each field that has words.
+template <class Of>
+std::vector<std::string> word_lines(const std::vector<Field<Of>>& fields) {
+  std::vector<std::string> lines;
+  for (const Field<Of>& field : fields)
+    if (field.facts.writing == Writing::word)
+      lines.push_back(fmt::format(
+          "{}: {}{}", field.facts.key,
+          field.facts.alone == Alone::no ? fmt::format("{} ", field.facts.key) : std::string(),
+          fmt::join(field.facts.words(), " | ")));
+  return lines;
 }
 
 class FormWriter {
@@ -189,12 +204,10 @@ class FormWriter {
   void words_to_know() {
     remark("  ", "One place on one line, parts between commas in any order, free words last:");
     remark("  ", "  - rear end: pitting, firm, 180x60, metal .81 .78 .84, pit .31, photo 14 15");
-    remark("  ", "rust: " + choices<Rust>());
-    remark("  ", "hand: " + choices<Hand>() + "; tap: " + choices<Tap>() +
-                     "; probe: " + choices<Probe>() + "; magnet: " + choices<Magnet>());
-    remark("  ", "also: hole 14x9, crack 30, stuffed " + choices<Stuffed>());
-    remark("  ", "repairs: " + choices<RepairKind>() + "; joint: " + choices<Joint>() +
-                     "; beneath: " + choices<Beneath>() + "; now: " + choices<Now>());
+    for (const std::string& line : word_lines(finding_fields())) remark("  ", line);
+    remark("  ", "also: hole 14x9, crack 30");
+    remark("  ", "of repairs:");
+    for (const std::string& line : word_lines(repair_fields())) remark("  ", line);
     remark("  ", "`none` is a place where sound metal was measured: the next survey needs it.");
   }
 
@@ -309,11 +322,7 @@ class FormWriter {
   // A place that no station gives is kept as it was written.
   static std::string position(const Spot& spot) {
     if (spot.at_station || !spot.at.known()) return "";
-    std::string text = " at";
-    if (spot.at.x_mm) text += fmt::format(" x {:g} mm", *spot.at.x_mm);
-    if (spot.at.y_mm) text += fmt::format(" y {:g} mm", *spot.at.y_mm);
-    if (spot.at.z_mm) text += fmt::format(" z {:g} mm", *spot.at.z_mm);
-    return text;
+    return " at " + position_text(spot.at);
   }
 
   void own_zones() {

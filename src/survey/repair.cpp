@@ -1,7 +1,7 @@
 #include "survey/repair.hpp"
 
+#include "survey/field.hpp"
 #include "survey/finding.hpp"
-#include "survey/photo.hpp"
 #include "survey/value.hpp"
 
 namespace tinworm::survey {
@@ -17,21 +17,8 @@ Repair read_repair(Page& page, const Node& node, bool complete) {
   Repair repair;
   repair.place = node.place;
   MapReader map(node, page.problems, "a repair");
-  if (const Node* kind = complete ? map.required("kind") : map.optional("kind"))
-    repair.kind = word_of<RepairKind>(page, *kind, "a kind of repair").value_or(RepairKind::let_in);
-  if (const Node* joint = map.optional("joint"))
-    repair.joint = word_of<Joint>(page, *joint, "a joint");
-  if (const Node* size = map.optional("size")) repair.size = size_mm(page, *size);
-  if (const Node* day = map.optional("date"))
-    repair.date = past_date(page, *day, "the date of a repair");
-  if (const Node* beneath = map.optional("beneath"))
-    repair.beneath = word_of<Beneath>(page, *beneath, "what is beneath");
-  if (const Node* now = map.optional("now")) {
-    repair.now = word_of<Now>(page, *now, "how a repair is now").value_or(Now::sound);
-    repair.now_assumed = false;
-  }
-  if (const Node* photo = map.optional("photo")) repair.photos = read_photos(page, *photo);
-  if (const Node* note = map.optional("note")) repair.note = text_of(page, *note, "a note");
+  if (complete) map.required("kind");
+  read_fields(page, map, repair_fields(), repair);
   map.finish();
   return repair;
 }

@@ -11,7 +11,4 @@ namespace tinworm::survey {
 // missed.
 Spot read_spot(Page& page, const yaml::Node& node, const body::Zone* zone, bool complete = true);
 
-// `{x: 1150, z: 200}` or `x 1150 z 200`.
-Position read_position(Page& page, const yaml::Node& node);
-
 }  // namespace tinworm::survey

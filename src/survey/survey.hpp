@@ -46,7 +46,7 @@ struct Kept {
 };
 
 struct MetalGauge {
-  std::string name;  // what tells it from others; empty: not told
+  std::string name;                      // what tells it from others; empty: not told
   std::optional<double> uncertainty_mm;  // standard uncertainty, k = 1
   Coating coating = Coating::removed;
   bool coating_assumed = true;  // `coating` was left out

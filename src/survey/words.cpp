@@ -6,58 +6,150 @@
 namespace tinworm::survey {
 namespace {
 
-// The one table: the words of each kind in the order of its enum.
+// The one table: the words of each kind in the order of its enum. What they mean is common practice
+// of the trade. The air: names of ISO 9223:2012, places from memory.
 template <class Word>
-constexpr std::array<std::string_view, 0> table{};
+constexpr std::array<Term, 0> table{};
 template <>
-constexpr std::array<std::string_view, 12> table<Rust>{"none",    "surface", "blister",  "pitting",
-                                                       "scale",   "seam",    "poultice", "edge",
-                                                       "contact", "acid",    "bleed",    "hole"};
+constexpr std::array<Term, 12> table<Rust>{{
+    {"none", "looked at or measured here, and no rust"},
+    {"surface", "a brown film without pits"},
+    {"blister", "paint lifted by rust beneath"},
+    {"pitting", "small deep craters in the face of the metal"},
+    {"scale", "rust in layers that lift and flake"},
+    {"seam", "rust between two flanges, pushing the seam open"},
+    {"poultice", "under mud, felt or carpet that holds salt and water"},
+    {"edge", "a folded or cut edge eaten back"},
+    {"contact", "where another metal touches: clips, trim, alloy"},
+    {"acid", "eaten by battery acid"},
+    {"bleed", "a brown stain from a place that can't be seen"},
+    {"hole", "rusted through"},
+}};
 template <>
-constexpr std::array<std::string_view, 3> table<Hand>{"firm", "gives", "breaks"};
+constexpr std::array<Term, 3> table<Hand>{{
+    {"firm", "doesn't move under a hard thumb"},
+    {"gives", "bends or dents under the thumb"},
+    {"breaks", "cracks or falls away"},
+}};
 template <>
-constexpr std::array<std::string_view, 3> table<Tap>{"rings", "dull", "crunches"};
+constexpr std::array<Term, 3> table<Tap>{{
+    {"rings", "a clear note"},
+    {"dull", "a dead note"},
+    {"crunches", "flakes or crushes under a light tap"},
+}};
 template <>
-constexpr std::array<std::string_view, 3> table<Probe>{"stops", "dents", "goes-in"};
+constexpr std::array<Term, 3> table<Probe>{{
+    {"stops", "the point stops on metal and leaves no mark"},
+    {"dents", "the point leaves a dent"},
+    {"goes-in", "the point goes into the metal"},
+}};
 template <>
-constexpr std::array<std::string_view, 3> table<Magnet>{"holds", "weak", "none"};
+constexpr std::array<Term, 3> table<Magnet>{{
+    {"holds", "as on bare sheet"},
+    {"weak", "less than beside it: thick filler, or little metal"},
+    {"none", "not at all: filler or no steel"},
+}};
 template <>
-constexpr std::array<std::string_view, 5> table<Stuffed>{"foam", "paper", "board", "mesh",
-                                                         "cement"};
+constexpr std::array<Term, 5> table<Stuffed>{{
+    {"foam", "filled with foam"},
+    {"paper", "filled with paper"},
+    {"board", "filled with board"},
+    {"mesh", "bridged with mesh"},
+    {"cement", "filled with cement"},
+}};
 template <>
-constexpr std::array<std::string_view, 9> table<RepairKind>{"let-in",    "lapped", "plated-over",
-                                                            "new-panel", "brazed", "bonded",
-                                                            "riveted",   "filled", "treated"};
+constexpr std::array<Term, 9> table<RepairKind>{{
+    {"let-in", "a piece cut to shape and set in edge to edge"},
+    {"lapped", "a piece set over the edge of the old metal"},
+    {"plated-over", "a plate over what was there"},
+    {"new-panel", "a whole new panel"},
+    {"brazed", "joined with brass"},
+    {"bonded", "glued"},
+    {"riveted", "riveted or screwed"},
+    {"filled", "made good with filler, no metal"},
+    {"treated", "rust converted, painted or waxed; no metal"},
+}};
 template <>
-constexpr std::array<std::string_view, 5> table<Joint>{"seam-weld", "plug-weld", "spot-weld",
-                                                       "stitch", "no-weld"};
+constexpr std::array<Term, 5> table<Joint>{{
+    {"seam-weld", "welded all along"},
+    {"plug-weld", "welded through drilled holes"},
+    {"spot-weld", "welded in spots, as when it was built"},
+    {"stitch", "short runs of weld with gaps between"},
+    {"no-weld", "not welded"},
+}};
 template <>
-constexpr std::array<std::string_view, 3> table<Beneath>{"cut-out", "over-rust", "unknown"};
+constexpr std::array<Term, 3> table<Beneath>{{
+    {"cut-out", "the rusted metal was cut out first"},
+    {"over-rust", "put over rusted metal"},
+    {"unknown", "can't be told"},
+}};
 template <>
-constexpr std::array<std::string_view, 5> table<Now>{"sound", "poor-weld", "rusting", "lifting",
-                                                     "cracked"};
+constexpr std::array<Term, 5> table<Now>{{
+    {"sound", "nothing wrong to see or feel"},
+    {"poor-weld", "the weld has gaps, pores or no hold"},
+    {"rusting", "rust in it or at its edge"},
+    {"lifting", "coming away"},
+    {"cracked", "a crack in it or beside it"},
+}};
 template <>
-constexpr std::array<std::string_view, 7> table<SeenWord>{"bare", "coated", "part",      "scope",
-                                                          "tap",  "hidden", "not-fitted"};
+constexpr std::array<Term, 7> table<SeenWord>{{
+    {"bare", "seen as bare metal"},
+    {"coated", "seen through sound paint"},
+    {"part", "seen in part, with its share"},
+    {"scope", "seen through a scope only, not measured"},
+    {"tap", "felt and tapped, not seen"},
+    {"hidden", "not seen, with the reason; thick or fresh underseal hides too"},
+    {"not-fitted", "this car doesn't have it"},
+}};
 template <>
-constexpr std::array<std::string_view, 3> table<Drains>{"open", "blocked", "plugged"};
+constexpr std::array<Term, 3> table<Drains>{{
+    {"open", "water runs out"},
+    {"blocked", "dirt stands in them"},
+    {"plugged", "closed with plugs"},
+}};
 template <>
-constexpr std::array<std::string_view, 2> table<Inside>{"scoped", "not-seen"};
+constexpr std::array<Term, 2> table<Inside>{{
+    {"scoped", "looked into through a scope"},
+    {"not-seen", "not looked into"},
+}};
 template <>
-constexpr std::array<std::string_view, 5> table<Reason>{"purchase", "periodic", "after-repair",
-                                                        "sale", "other"};
+constexpr std::array<Term, 5> table<Reason>{{
+    {"purchase", "the car was or is to be bought"},
+    {"periodic", "looked at every so often"},
+    {"after-repair", "to see what was mended"},
+    {"sale", "the car is to be sold"},
+    {"other", "anything else"},
+}};
 template <>
-constexpr std::array<std::string_view, 4> table<Use>{"stored", "dry-season", "all-weather",
-                                                     "salted"};
+constexpr std::array<Term, 4> table<Use>{{
+    {"stored", "stands indoors, hardly driven"},
+    {"dry-season", "driven in the dry season only"},
+    {"all-weather", "driven all year"},
+    {"salted", "driven on salted roads"},
+}};
 template <>
-constexpr std::array<std::string_view, 6> table<Air>{"C1", "C2", "C3", "C4", "C5", "CX"};
+constexpr std::array<Term, 6> table<Air>{{
+    {"C1", "very low: heated rooms"},
+    {"C2", "low: dry or cold country"},
+    {"C3", "medium: towns, coast with little salt"},
+    {"C4", "high: industry, salty coast"},
+    {"C5", "very high: heavy industry, shore"},
+    {"CX", "extreme: salt spray, damp tropics"},
+}};
 template <>
-constexpr std::array<std::string_view, 3> table<Coating>{"removed", "left-on", "compensated"};
+constexpr std::array<Term, 3> table<Coating>{{
+    {"removed", "cleaned to bare metal before reading"},
+    {"left-on", "read through the coating as if it were metal"},
+    {"compensated", "the gauge leaves the coating out by itself"},
+}};
 template <>
-constexpr std::array<std::string_view, 2> table<When>{"before-use", "next-survey"};
+constexpr std::array<Term, 2> table<When>{{
+    {"before-use", "before the car is driven again"},
+    {"next-survey", "when the car is next looked over"},
+}};
 
 template <class Word>
-std::string_view word_in_table(Word value) {
+const Term& term(Word value) {
   return table<Word>.at(static_cast<std::size_t>(value));
 }
 
@@ -66,42 +158,56 @@ std::string_view word_in_table(Word value) {
 template <class Word>
 std::optional<Word> of(std::string_view text) {
   const auto& all = table<Word>;
-  const auto found = std::find(all.begin(), all.end(), text);
+  const auto found = std::ranges::find(all, text, &Term::word);
   if (found == all.end()) return std::nullopt;
   return static_cast<Word>(found - all.begin());
 }
 
 template <class Word>
 const std::vector<std::string>& words() {
-  static const std::vector<std::string> all(table<Word>.begin(), table<Word>.end());
+  static const std::vector<std::string> all = [] {
+    std::vector<std::string> texts;
+    for (const Term& each : table<Word>) texts.emplace_back(each.word);
+    return texts;
+  }();
   return all;
 }
 
-#define TINWORM_WORDS(Word)                                \
-  std::string_view word(Word value) {                      \
-    return word_in_table(value);                           \
-  }                                                        \
-  template std::optional<Word> of<Word>(std::string_view); \
+template <class Word>
+std::span<const Term> terms() {
+  return table<Word>;
+}
+
+#define TINWORM_WORDS(Word, last)                                                \
+  static_assert(table<Word>.size() == static_cast<std::size_t>(Word::last) + 1); \
+  std::string_view word(Word value) {                                            \
+    return term(value).word;                                                     \
+  }                                                                              \
+  std::string_view meaning(Word value) {                                         \
+    return term(value).meaning;                                                  \
+  }                                                                              \
+  template std::span<const Term> terms<Word>();                                  \
+  template std::optional<Word> of<Word>(std::string_view);                       \
   template const std::vector<std::string>& words<Word>();
 
-TINWORM_WORDS(Rust)
-TINWORM_WORDS(Hand)
-TINWORM_WORDS(Tap)
-TINWORM_WORDS(Probe)
-TINWORM_WORDS(Magnet)
-TINWORM_WORDS(Stuffed)
-TINWORM_WORDS(RepairKind)
-TINWORM_WORDS(Joint)
-TINWORM_WORDS(Beneath)
-TINWORM_WORDS(Now)
-TINWORM_WORDS(SeenWord)
-TINWORM_WORDS(Drains)
-TINWORM_WORDS(Inside)
-TINWORM_WORDS(Reason)
-TINWORM_WORDS(Use)
-TINWORM_WORDS(Air)
-TINWORM_WORDS(Coating)
-TINWORM_WORDS(When)
+TINWORM_WORDS(Rust, hole)
+TINWORM_WORDS(Hand, breaks)
+TINWORM_WORDS(Tap, crunches)
+TINWORM_WORDS(Probe, goes_in)
+TINWORM_WORDS(Magnet, none)
+TINWORM_WORDS(Stuffed, cement)
+TINWORM_WORDS(RepairKind, treated)
+TINWORM_WORDS(Joint, no_weld)
+TINWORM_WORDS(Beneath, unknown)
+TINWORM_WORDS(Now, cracked)
+TINWORM_WORDS(SeenWord, not_fitted)
+TINWORM_WORDS(Drains, plugged)
+TINWORM_WORDS(Inside, not_seen)
+TINWORM_WORDS(Reason, other)
+TINWORM_WORDS(Use, salted)
+TINWORM_WORDS(Air, cx)
+TINWORM_WORDS(Coating, compensated)
+TINWORM_WORDS(When, next_survey)
 
 #undef TINWORM_WORDS
 

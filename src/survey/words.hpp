@@ -1,8 +1,9 @@
 // The plain words of a survey: what may be written and what it means. One table for the reader,
-// the writer, the schema and the outputs.
+// the writer, the schema and the outputs. To add a word: its enum here, its row in words.cpp.
 #pragma once
 
 #include <optional>
+#include <span>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -56,6 +57,12 @@ std::string_view word(Rust), word(Hand), word(Tap), word(Probe), word(Magnet), w
     word(RepairKind), word(Joint), word(Beneath), word(Now), word(SeenWord), word(Drains),
     word(Inside), word(Reason), word(Use), word(Air), word(Coating), word(When);
 
+// What a word means, in a clause: an editor shows it with the word.
+std::string_view meaning(Rust), meaning(Hand), meaning(Tap), meaning(Probe), meaning(Magnet),
+    meaning(Stuffed), meaning(RepairKind), meaning(Joint), meaning(Beneath), meaning(Now),
+    meaning(SeenWord), meaning(Drains), meaning(Inside), meaning(Reason), meaning(Use),
+    meaning(Air), meaning(Coating), meaning(When);
+
 // The value a word means; none if it is no such word. `of<Rust>("seam")`.
 template <class Word>
 std::optional<Word> of(std::string_view text);
@@ -63,5 +70,13 @@ std::optional<Word> of(std::string_view text);
 // All words of a kind, in the order of the enum.
 template <class Word>
 const std::vector<std::string>& words();
+
+struct Term {
+  std::string_view word, meaning;
+};
+
+// The same with what they mean.
+template <class Word>
+std::span<const Term> terms();
 
 }  // namespace tinworm::survey

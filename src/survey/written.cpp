@@ -4,6 +4,8 @@
 
 #include <fmt/format.h>
 
+#include "survey/field.hpp"
+
 namespace tinworm::survey {
 namespace {
 
@@ -34,8 +36,10 @@ bool is_plain(std::string_view text) {
   });
 }
 
-std::string size_text(const Size& size) {
-  return fmt::format("{:g}x{:g}", size.along_mm, size.across_mm);
+// `metal .81`, `pitting`: a value with the key that its part needs.
+std::string part(const FieldFacts& facts, const std::string& value) {
+  const bool needs_key = facts.alone == Alone::no && facts.writing != Writing::pits;
+  return needs_key ? fmt::format("{} {}", facts.key, value) : value;
 }
 
 std::string joined(const std::vector<std::string>& parts) {
@@ -70,32 +74,29 @@ std::string readings(const std::vector<double>& lengths_mm) {
   return fmt::format("{}", fmt::join(all, " "));
 }
 
+std::string size_text(const Size& size) {
+  return fmt::format("{:g}x{:g}", size.along_mm, size.across_mm);
+}
+
 std::string findings_line(const Spot& spot) {
   std::vector<std::string> parts;
-  if (spot.rust) parts.emplace_back(word(*spot.rust));
-  if (spot.hand) parts.emplace_back(word(*spot.hand));
-  if (spot.tap) parts.emplace_back(word(*spot.tap));
-  if (spot.probe) parts.push_back(fmt::format("probe {}", word(*spot.probe)));
-  if (spot.magnet) parts.push_back(fmt::format("magnet {}", word(*spot.magnet)));
-  if (spot.stuffed) parts.push_back(fmt::format("stuffed {}", word(*spot.stuffed)));
-  if (spot.hole) parts.push_back("hole " + size_text(*spot.hole));
-  if (spot.crack_mm) parts.push_back(fmt::format("crack {:g}", *spot.crack_mm));
-  if (spot.size) parts.push_back(size_text(*spot.size));
-  if (!spot.metal_mm.empty()) parts.push_back("metal " + readings(spot.metal_mm));
-  if (!spot.pit_mm.empty()) parts.push_back("pit " + readings(spot.pit_mm));
-  if (spot.pits) {
-    parts.push_back(fmt::format("deepest pit in each {}: {}", size_text(spot.pits->each),
-                                readings(spot.pits->deepest_mm)));
+  for (const auto& [facts, read, written, copy] : finding_fields()) {
+    const bool of_the_visit = facts.writing == Writing::photos || facts.writing == Writing::text;
+    if (of_the_visit || facts.writing == Writing::position) continue;
+    if (const std::string value = written(spot); !value.empty())
+      parts.push_back(part(facts, value));
   }
   return joined(parts);
 }
 
 std::string repair_line(const Repair& repair) {
-  std::vector<std::string> parts = {std::string(word(repair.kind))};
-  if (repair.joint) parts.emplace_back(word(*repair.joint));
-  if (repair.size) parts.push_back(size_text(*repair.size));
-  if (repair.date) parts.push_back(repair.date->text());
-  if (repair.beneath) parts.emplace_back(word(*repair.beneath));
+  std::vector<std::string> parts;
+  for (const auto& [facts, read, written, copy] : repair_fields()) {
+    const bool of_the_visit = facts.writing == Writing::photos || facts.writing == Writing::text;
+    if (of_the_visit || facts.key == "now") continue;
+    if (const std::string value = written(repair); !value.empty())
+      parts.push_back(part(facts, value));
+  }
   return joined(parts);
 }
 

@@ -5,8 +5,8 @@
 
 #include <fmt/format.h>
 
+#include "survey/field.hpp"
 #include "survey/finding.hpp"
-#include "survey/photo.hpp"
 #include "survey/repair.hpp"
 #include "survey/seen.hpp"
 #include "survey/spot.hpp"
@@ -71,18 +71,9 @@ ZoneReading read_keys(Page& page, MapReader& map, const body::Zone* plan) {
   ZoneReading read;
   Zone& zone = read.zone;
   if (const Node* seen = map.optional("seen")) read.seen = read_zone_seen(page, *seen);
-  if (const Node* inside = map.optional("inside"))
-    zone.inside = word_of<Inside>(page, *inside, "inside");
-  if (const Node* reference = map.optional("reference"))
-    zone.reference_mm = readings_mm(page, *reference, reference_range);
-  if (const Node* sheet = map.optional("sheet")) zone.sheet_mm = sheet_mm(page, *sheet);
+  read_fields(page, map, zone_fields(), zone);
   if (const Node* found = map.optional("found")) zone.found = read_found(page, *found, plan);
-  if (const Node* film = map.optional("film")) zone.film_um = films_um(page, *film);
-  if (const Node* drains = map.optional("drains"))
-    zone.drains = word_of<Drains>(page, *drains, "drains");
   if (const Node* repairs = map.optional("repairs")) zone.repairs = read_repairs(page, *repairs);
-  if (const Node* photos = map.optional("photos")) zone.photos = read_photos(page, *photos);
-  if (const Node* note = map.optional("note")) zone.note = text_of(page, *note, "a note");
   return read;
 }
 

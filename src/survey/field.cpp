@@ -1,0 +1,321 @@
+#include "survey/field.hpp"
+
+#include <algorithm>
+
+#include <fmt/format.h>
+
+#include "survey/photo.hpp"
+#include "survey/position.hpp"
+#include "survey/value.hpp"
+#include "survey/written.hpp"
+
+namespace tinworm::survey {
+namespace {
+
+using yaml::MapReader;
+using yaml::Node;
+
+// A field that is a member of the same name, from how it is read and how it is written.
+template <class Of, class Value, class Read, class Write>
+Field<Of> member(FieldFacts facts, Value Of::*at, Read read, Write write) {
+  return {std::move(facts),
+          [at, read](Page& page, const Node& node, Of& of) { of.*at = read(page, node); },
+          [at, write](const Of& of) { return write(of.*at); },
+          [at](const Of& from, Of& to) { to.*at = from.*at; }};
+}
+
+// Writes a value that may be missing.
+template <class Write>
+auto if_told(Write write) {
+  return [write](const auto& value) { return value ? std::string(write(*value)) : ""; };
+}
+
+template <class Of, class Word>
+Field<Of> word_field(FieldFacts facts, std::optional<Word> Of::*at) {
+  facts.writing = Writing::word;
+  facts.terms = terms<Word>();
+  const std::string what(facts.what.empty() ? facts.key : facts.what);
+  return member(
+      std::move(facts), at,
+      [what](Page& page, const Node& node) { return word_of<Word>(page, node, what); },
+      if_told([](Word value) { return word(value); }));
+}
+
+template <class Of>
+Field<Of> readings_field(FieldFacts facts, const Range& range, std::vector<double> Of::*at) {
+  facts.writing = Writing::readings;
+  facts.range = &range;
+  return member(
+      std::move(facts), at,
+      [&range](Page& page, const Node& node) { return readings_mm(page, node, range); }, readings);
+}
+
+template <class Of>
+Field<Of> size_field(FieldFacts facts, std::optional<Size> Of::*at) {
+  facts.writing = Writing::size;
+  facts.range = &size_range;
+  return member(std::move(facts), at, size_mm, if_told(size_text));
+}
+
+template <class Of>
+Field<Of> photo_field(FieldFacts facts, std::vector<Photo> Of::*at) {
+  facts.writing = Writing::photos;
+  return member(std::move(facts), at, read_photos, [](const std::vector<Photo>& photos) {
+    std::vector<std::string_view> paths;
+    for (const Photo& photo : photos) paths.push_back(photo.path);
+    return fmt::format("{}", fmt::join(paths, " "));
+  });
+}
+
+template <class Of>
+Field<Of> note_field() {
+  return member(
+      {.key = "note", .meaning = "Free words.", .heading = "note"}, &Of::note,
+      [](Page& page, const Node& node) { return text_of(page, node, "a note"); },
+      [](const std::string& note) { return note; });
+}
+
+PitPatches read_pits(Page& page, const Node& node) {
+  PitPatches pits;
+  MapReader map(node, page.problems, "\"pits\"");
+  if (const Node* each = map.required("each")) pits.each = size_mm(page, *each).value_or(Size{});
+  if (const Node* deepest = map.required("deepest"))
+    pits.deepest_mm = readings_mm(page, *deepest, pit_range);
+  map.finish();
+  return pits;
+}
+
+Field<Spot> crack_field() {
+  return member(
+      {.key = "crack",
+       .meaning = "Its length.",
+       .writing = Writing::length,
+       .range = &crack_range,
+       .heading = "crack",
+       .counts = Counts::yes,
+       .examples = {"30"}},
+      &Spot::crack_mm,
+      [](Page& page, const Node& node) { return length_mm(page, node, crack_range); },
+      if_told([](double length_mm) { return fmt::format("{:g}", length_mm); }));
+}
+
+Field<Spot> pits_field() {
+  return member(
+      {.key = "pits",
+       .meaning = "The deepest pit of each of several equal patches, for a statistic of pits.",
+       .writing = Writing::pits,
+       .counts = Counts::yes},
+      &Spot::pits,
+      [](Page& page, const Node& node) { return std::optional(read_pits(page, node)); },
+      if_told([](const PitPatches& pits) {
+        return fmt::format("deepest pit in each {}: {}", size_text(pits.each),
+                           readings(pits.deepest_mm));
+      }));
+}
+
+Field<Spot> position_field() {
+  return member({.key = "at",
+                 .meaning = "Not needed where the spot has a station's name.",
+                 .writing = Writing::position,
+                 .heading = "at"},
+                &Spot::at, read_position, position_text);
+}
+
+Field<Repair> kind_field() {
+  return {{.key = "kind",
+           .meaning = "What was done.",
+           .writing = Writing::word,
+           .terms = terms<RepairKind>(),
+           .alone = Alone::yes,
+           .counts = Counts::yes,
+           .sale = Sale::shown},
+          [](Page& page, const Node& node, Repair& repair) {
+            repair.kind = word_of<RepairKind>(page, node, "a kind of repair").value_or(repair.kind);
+          },
+          [](const Repair& repair) { return std::string(word(repair.kind)); },
+          [](const Repair& from, Repair& to) { to.kind = from.kind; }};
+}
+
+Field<Repair> now_field() {
+  return {
+      {.key = "now",
+       .meaning = "How the repair is today; sound if left out.",
+       .writing = Writing::word,
+       .terms = terms<Now>(),
+       .alone = Alone::yes,
+       .sale = Sale::shown},
+      [](Page& page, const Node& node, Repair& repair) {
+        repair.now = word_of<Now>(page, node, "how a repair is now").value_or(Now::sound);
+        repair.now_assumed = false;
+      },
+      [](const Repair& repair) { return repair.now_assumed ? "" : std::string(word(repair.now)); },
+      [](const Repair& from, Repair& to) {
+        to.now = from.now;
+        to.now_assumed = from.now_assumed;
+      }};
+}
+
+Field<Repair> date_field() {
+  return member(
+      {.key = "date",
+       .meaning = "When it was done.",
+       .writing = Writing::date,
+       .alone = Alone::yes,
+       .sale = Sale::shown},
+      &Repair::date,
+      [](Page& page, const Node& node) { return past_date(page, node, "the date of a repair"); },
+      if_told([](const PartialDate& day) { return day.text(); }));
+}
+
+}  // namespace
+
+std::vector<std::string> FieldFacts::words() const {
+  std::vector<std::string> texts;
+  for (const Term& term : terms) texts.emplace_back(term.word);
+  return texts;
+}
+
+const std::vector<Field<Spot>>& finding_fields() {
+  using enum Counts;
+  constexpr Alone alone = Alone::yes;
+  constexpr Sale shown = Sale::shown;
+  static const std::vector<Field<Spot>> fields = {
+      position_field(),
+      word_field({.key = "rust",
+                  .meaning = "What is seen.",
+                  .heading = "rust",
+                  .alone = alone,
+                  .counts = yes},
+                 &Spot::rust),
+      word_field({.key = "hand",
+                  .meaning = "What a hard thumb says.",
+                  .heading = "hand",
+                  .alone = alone,
+                  .counts = yes,
+                  .sale = shown},
+                 &Spot::hand),
+      word_field({.key = "tap",
+                  .meaning = "What a light tap says.",
+                  .heading = "tap",
+                  .alone = alone,
+                  .counts = yes,
+                  .sale = shown,
+                  .on_paper = "tap "},
+                 &Spot::tap),
+      word_field({.key = "probe",
+                  .meaning = "What a point says, with the owner's leave.",
+                  .heading = "probe",
+                  .counts = yes,
+                  .sale = shown,
+                  .on_paper = "probe "},
+                 &Spot::probe),
+      word_field({.key = "magnet",
+                  .meaning = "Whether a magnet holds.",
+                  .heading = "magnet",
+                  .counts = yes,
+                  .sale = shown,
+                  .on_paper = "magnet "},
+                 &Spot::magnet),
+      word_field({.key = "stuffed",
+                  .meaning = "What someone closed the hole with.",
+                  .heading = "stuffed",
+                  .counts = yes,
+                  .on_paper = "stuffed with "},
+                 &Spot::stuffed),
+      size_field({.key = "hole",
+                  .meaning = "Size of the hole.",
+                  .heading = "hole",
+                  .counts = yes,
+                  .examples = {"14x9"}},
+                 &Spot::hole),
+      crack_field(),
+      size_field({.key = "size",
+                  .meaning = "Along and across the zone.",
+                  .heading = "size",
+                  .alone = alone},
+                 &Spot::size),
+      readings_field({.key = "metal",
+                      .meaning = "Thickness of metal left, read at this spot.",
+                      .heading = "readings",
+                      .counts = yes,
+                      .sale = shown},
+                     metal_range, &Spot::metal_mm),
+      readings_field({.key = "pit",
+                      .meaning = "Depth of pits from the rusted face around them.",
+                      .heading = "pit",
+                      .counts = yes,
+                      .examples = {".31 .25"}},
+                     pit_range, &Spot::pit_mm),
+      pits_field(),
+      photo_field({.key = "photo", .meaning = "", .heading = "photo"}, &Spot::photos),
+      note_field<Spot>(),
+  };
+  return fields;
+}
+
+const std::vector<Field<Repair>>& repair_fields() {
+  constexpr Alone alone = Alone::yes;
+  constexpr Sale shown = Sale::shown;
+  static const std::vector<Field<Repair>> fields = {
+      kind_field(),
+      word_field({.key = "joint",
+                  .meaning = "How it is joined.",
+                  .what = "a joint",
+                  .alone = alone,
+                  .sale = shown},
+                 &Repair::joint),
+      size_field(
+          {.key = "size", .meaning = "Along and across the zone.", .alone = alone, .sale = shown},
+          &Repair::size),
+      date_field(),
+      word_field({.key = "beneath",
+                  .meaning = "What became of the rusted metal.",
+                  .what = "what is beneath",
+                  .alone = alone,
+                  .sale = shown},
+                 &Repair::beneath),
+      now_field(),
+      photo_field({.key = "photo", .meaning = ""}, &Repair::photos),
+      note_field<Repair>(),
+  };
+  return fields;
+}
+
+const std::vector<Field<Zone>>& zone_fields() {
+  static const std::vector<Field<Zone>> fields = {
+      word_field({.key = "inside",
+                  .meaning = "For boxes and layers: whether the inside was looked into.",
+                  .heading = "inside"},
+                 &Zone::inside),
+      readings_field({.key = "reference",
+                      .meaning = "Readings on sound metal of the same sheet.",
+                      .heading = "reference",
+                      .examples = {"1.02 1.00 1.01"}},
+                     reference_range, &Zone::reference_mm),
+      member({.key = "sheet",
+              .meaning = "Thickness of the sheet when new, where it is known.",
+              .writing = Writing::sheet,
+              .range = &sheet_range,
+              .heading = "sheet",
+              .examples = {"1.1 mm", "20 SWG", "20 US"}},
+             &Zone::sheet_mm, sheet_mm,
+             if_told([](double sheet_mm) { return fmt::format("{:g}", sheet_mm); })),
+      member({.key = "film",
+              .meaning = "Thickness of paint and filler.",
+              .writing = Writing::films,
+              .range = &film_range,
+              .heading = "film",
+              .sale = Sale::shown},
+             &Zone::film_um, films_um,
+             [](const std::vector<double>& film_um) {
+               return film_um.empty() ? "" : fmt::format("{:g} um", fmt::join(film_um, " "));
+             }),
+      word_field({.key = "drains", .meaning = "How the drain holes are.", .heading = "drains"},
+                 &Zone::drains),
+      photo_field({.key = "photos", .meaning = "", .heading = "photo"}, &Zone::photos),
+      note_field<Zone>(),
+  };
+  return fields;
+}
+
+}  // namespace tinworm::survey
