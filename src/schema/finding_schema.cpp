@@ -2,7 +2,6 @@
 
 #include <fmt/format.h>
 
-#include "schema/line.hpp"
 #include "schema/pattern.hpp"
 #include "survey/field.hpp"
 
@@ -16,61 +15,11 @@ constexpr std::string_view finding_how =
     "and "
     "across the zone, metal and pit readings, hole, crack, probe, magnet, stuffed, photo, at x y "
     "z; "
-    "free words last.";
+    "free words anywhere.";
 constexpr std::string_view repair_how =
     "Parts between commas in any order: the kind, the joint, a size, the date, what is beneath, "
     "how it "
     "is now, photo; free words last.";
-
-std::string figures(const survey::FieldFacts& facts) {
-  switch (facts.writing) {
-    case Writing::readings:
-    case Writing::films:
-      return pattern::lengths();
-    case Writing::size:
-      return pattern::size();
-    case Writing::length:
-      return pattern::length();
-    case Writing::sheet:
-      return pattern::sheet();
-    case Writing::date:
-      return pattern::date();
-    case Writing::photos:
-      return pattern::photos();
-    case Writing::position:
-      return pattern::position();
-    case Writing::word:
-    case Writing::pits:
-    case Writing::text:
-      break;
-  }
-  return "";
-}
-
-// What may stand in a line; free words have no key there, and pits over patches are written long.
-template <class Of>
-Line line_of(const std::vector<survey::Field<Of>>& fields) {
-  Line line;
-  for (const survey::Field<Of>& field : fields) {
-    const survey::FieldFacts& facts = field.facts;
-    if (facts.writing == Writing::text || facts.writing == Writing::pits) continue;
-    line.parts.push_back({std::string(facts.key), facts.words(),
-                          facts.alone == survey::Alone::yes ? Alone::yes : Alone::no,
-                          facts.counts == survey::Counts::yes ? Counts::yes : Counts::no,
-                          figures(facts)});
-  }
-  return line;
-}
-
-const Line& finding_line() {
-  static const Line line = line_of(survey::finding_fields());
-  return line;
-}
-
-const Line& repair_line() {
-  static const Line line = line_of(survey::repair_fields());
-  return line;
-}
 
 Json position() {
   const auto axis = [](std::string_view letter, std::string_view runs) {
@@ -109,6 +58,8 @@ Json value_of(const survey::FieldFacts& facts) {
       return films(*facts.range);
     case Writing::size:
       return size(*facts.range);
+    case Writing::holes:
+      return holes(*facts.range);
     case Writing::length:
       return length(*facts.range);
     case Writing::sheet:
@@ -143,6 +94,14 @@ std::vector<Key> finding_keys() {
                       {"rear end"}),
                Need::required});
   return keys;
+}
+
+// Parts between commas: free words may stand among them, in any case, so that no pattern of use can
+// tell a part from a remark. The reader does.
+Json one_line() {
+  Json line = text();
+  line["type"] = "string";
+  return line;
 }
 
 // A finding written long needs one of the keys that tell something.
@@ -181,9 +140,7 @@ Key key_of(const survey::FieldFacts& facts) {
 Json finding() {
   Json written_long = map_of(finding_keys());
   written_long["anyOf"] = tells_something();
-  Json line = matching(on_one_line(finding_line()),
-                       "parts between commas: pitting, firm, 180x60, metal .81 .78");
-  line["maxLength"] = survey::text_characters;
+  const Json line = one_line();
   return titled(
       "finding", finding_how,
       {{"type", "object"},
@@ -202,10 +159,8 @@ Json repair() {
   std::vector<Key> keys = field_keys(survey::repair_fields());
   keys.front().need = Need::required;  // its kind
   Json value = map_of(keys);
-  value.update(matching(on_one_line(repair_line()),
-                        "parts between commas: let-in, seam-weld, 300x120, 2021-05"));
+  value.update(one_line());
   value["type"] = {"string", "object"};
-  value["maxLength"] = survey::text_characters;
   return titled("repair", repair_how, value,
                 {"let-in, seam-weld, 300x120, 2021-05, cut-out, sound"});
 }

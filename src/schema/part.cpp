@@ -143,6 +143,13 @@ Json size(const survey::Range& range) {
   return value;
 }
 
+Json holes(const survey::Range& range) {
+  Json value = of_length(range, pattern::holes(),
+                         "a hole: 14x9, 20 across, 20 15 8 for three, 5 holes to 30");
+  value["examples"] = {"14x9", "20 15 8", "5 holes to 30"};
+  return value;
+}
+
 Json date() {
   Json value = matching(pattern::date(), "a date: 2025-04-12, 2025-04 or 2025");
   value.update(whole_number(

@@ -55,6 +55,7 @@ Json length(const survey::Range& range);
 Json lengths(const survey::Range& range);  // readings
 Json films(const survey::Range& range);
 Json size(const survey::Range& range);
+Json holes(const survey::Range& range);
 Json date();         // may be partial
 Json zone_number();  // as a number
 

@@ -117,6 +117,12 @@ std::string size() {
   return with_optional(number() + "(?: *[x×] *" + number() + ")?", quantity::length_unit_words());
 }
 
+std::string holes() {
+  const std::string side = number() + "(?: *[x×X] *" + number() + ")?";
+  return with_optional("(?:[0-9]+(?: +[Hh]oles?)?(?: +up)? +to +)?" + side + "(?: +" + side + ")*",
+                       quantity::length_unit_words());
+}
+
 std::string sheet() {
   return fmt::format("{}|(?:{}) *SWG|(?:{}) *US", length(), gauges(quantity::GaugeScale::swg),
                      gauges(quantity::GaugeScale::us));
@@ -166,6 +172,10 @@ std::string zone_number() {
 std::string zones() {
   const std::string range = zone_number() + "(?:-" + zone_number() + ")?";
   return range + "(?: +" + range + ")*";
+}
+
+std::string zone_name() {
+  return "(?!own)[A-Za-z][^0-9]*";
 }
 
 std::string position() {

@@ -26,6 +26,7 @@ std::string length();       // 0.82 mm, 32 thou, .82
 std::string lengths();      // .81 .78 .84 mm
 std::string coordinate();   // -720, +1.5 in
 std::string size();         // 300x120 mm, 40
+std::string holes();        // 14x9; 20 15 8 mm; 5 holes to 30
 std::string sheet();        // 1.1 mm, 20 SWG, 20 US
 std::string area();         // 0.31 m2
 std::string distance();     // 61200 mi
@@ -35,6 +36,7 @@ std::string date();         // 2025-04-12, 2025-04, 2025
 std::string tyre_code();    // 0301, 317
 std::string zone_number();  // 10 to 98, two digits
 std::string zones();        // 51-58 61
+std::string zone_name();    // left outer sill: whether a body has it is the reader's to find
 std::string position();     // x 1150 z 200 mm
 std::string photos();       // 14 15 details/lip.jpg
 std::string photo();        // one of them; a path may hold spaces

@@ -29,7 +29,10 @@ Json zone_list() {
   one["type"] = {"integer", "string"};
   Json value = one;
   value["type"] = {"integer", "string", "array"};
-  value["items"] = one;
+  value["items"] = matching(fmt::format("{}|{}", pattern::zones(), pattern::zone_name()),
+                            "zones between spaces, or the name of one: left outer sill");
+  value["items"].update(zone_number());
+  value["items"]["type"] = {"integer", "string"};
   value["examples"] = {"51-58 61"};
   return value;
 }
@@ -38,7 +41,9 @@ Json zone_list() {
 Json zones_with(Json detail) {
   Json zones = {{"type", "object"},
                 {"propertyNames", {{"maxLength", survey::text_characters}}},
-                {"patternProperties", {{pattern::whole(pattern::zones()), std::move(detail)}}},
+                {"patternProperties",
+                 {{pattern::whole(fmt::format("{}|{}", pattern::zones(), pattern::zone_name())),
+                   std::move(detail)}}},
                 {"additionalProperties", false}};
   return zones;
 }
@@ -109,14 +114,16 @@ Json seen() {
 }
 
 Json zones() {
-  return titled("zones",
-                "What was found, by zone. `tinworm bodies NAME` lists the zones of a body.",
-                {{"type", "object"},
-                 {"patternProperties",
-                  {{"^" + pattern::zone_number() + "$",
-                    titled("zone", "What was found in it.", map_of(zone_keys()))},
-                   {"^own-[a-z]$", own_zone()}}},
-                 {"additionalProperties", false}});
+  return titled(
+      "zones", "What was found, by zone. `tinworm bodies NAME` lists the zones of a body.",
+      {{"type", "object"},
+       {"patternProperties",
+        {{"^" + pattern::zone_number() + "$",
+          titled("zone", "What was found in it.", map_of(zone_keys()))},
+         {"^own-[a-z]$", own_zone()},
+         {pattern::whole(pattern::zone_name()),
+          titled("zone", "What was found in the zone of this name.", map_of(zone_keys()))}}},
+       {"additionalProperties", false}});
 }
 
 }  // namespace tinworm::schema

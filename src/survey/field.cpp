@@ -4,6 +4,7 @@
 
 #include <fmt/format.h>
 
+#include "survey/hole.hpp"
 #include "survey/photo.hpp"
 #include "survey/position.hpp"
 #include "survey/value.hpp"
@@ -83,6 +84,28 @@ PitPatches read_pits(Page& page, const Node& node) {
     pits.deepest_mm = readings_mm(page, *deepest, pit_range);
   map.finish();
   return pits;
+}
+
+Field<Spot> hole_field() {
+  return {{.key = "hole",
+           .meaning = "Size of the hole; of several, each or the largest with their number.",
+           .writing = Writing::holes,
+           .range = &size_range,
+           .heading = "hole",
+           .counts = Counts::yes,
+           .examples = {"14x9", "20 15 8", "5 holes to 30"}},
+          [](Page& page, const Node& node, Spot& spot) {
+            Holes holes = read_holes(page, node);
+            spot.hole = holes.largest;
+            spot.other_holes = std::move(holes.others);
+          },
+          [](const Spot& spot) {
+            return spot.hole ? holes_text(*spot.hole, spot.other_holes) : std::string();
+          },
+          [](const Spot& from, Spot& to) {
+            to.hole = from.hole;
+            to.other_holes = from.other_holes;
+          }};
 }
 
 Field<Spot> crack_field() {
@@ -222,12 +245,7 @@ const std::vector<Field<Spot>>& finding_fields() {
                   .counts = yes,
                   .on_paper = "stuffed with "},
                  &Spot::stuffed),
-      size_field({.key = "hole",
-                  .meaning = "Size of the hole.",
-                  .heading = "hole",
-                  .counts = yes,
-                  .examples = {"14x9"}},
-                 &Spot::hole),
+      hole_field(),
       crack_field(),
       size_field({.key = "size",
                   .meaning = "Along and across the zone.",

@@ -22,6 +22,7 @@ enum class Writing {
   readings,
   films,
   size,
+  holes,
   length,
   sheet,
   date,

@@ -6,7 +6,9 @@
 #include <fmt/format.h>
 
 #include "quantity/figure.hpp"
+#include "survey/damage_words.hpp"
 #include "survey/field.hpp"
+#include "survey/hole.hpp"
 
 namespace tinworm::survey {
 namespace {
@@ -26,8 +28,8 @@ struct Key {
 struct Line {
   std::string what;  // "a finding"
   std::vector<Key> keys;
-  std::string example;
   bool has_dates = false;
+  bool counts_holes = false;
 };
 
 // Every field that a line may hold: a note is its free words, pits over patches are written long.
@@ -42,23 +44,12 @@ std::vector<Key> keys_of(const std::vector<Field<Of>>& fields) {
 }
 
 const Line& finding_line() {
-  static const Line line{"a finding", keys_of(finding_fields()),
-                         "pitting, firm, 180x60, metal .81 .78, photo 14, free words last", false};
+  static const Line line{"a finding", keys_of(finding_fields()), false, true};
   return line;
 }
 
-// All that a repair may be: no one remembers the words of four kinds.
-std::string repair_words() {
-  std::string text;
-  for (const Field<Repair>& field : repair_fields())
-    if (field.facts.writing == Writing::word)
-      text += fmt::format("{}{}; ", text.empty() ? "" : fmt::format("{} ", field.facts.key),
-                          fmt::join(field.facts.words(), " | "));
-  return text + "a size, a date, free words last";
-}
-
 const Line& repair_line() {
-  static const Line line{"a repair", keys_of(repair_fields()), repair_words(), true};
+  static const Line line{"a repair", keys_of(repair_fields()), true, false};
   return line;
 }
 
@@ -101,6 +92,33 @@ struct Found {  // which key a part is the value of
   std::string_view value;
 };
 
+std::string lower_case(std::string_view text) {
+  std::string lower(text);
+  for (char& c : lower)
+    if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
+  return lower;
+}
+
+// A word of several, written apart: "seam weld" for "seam-weld".
+std::string hyphened(std::string_view text) {
+  std::string one = lower_case(text);
+  std::ranges::replace(one, ' ', '-');
+  return one;
+}
+
+bool is_quote(char c) {
+  return c == '"' || c == '\'';
+}
+
+// A remark in quotes: whatever it says stays a remark, and is asked about.
+bool is_quoted(std::string_view part) {
+  return part.size() >= 2 && is_quote(part.front()) && part.back() == part.front();
+}
+
+bool is_whole_number(std::string_view text) {
+  return !text.empty() && std::ranges::all_of(text, is_digit);
+}
+
 class LineReader {
  public:
   LineReader(Page& page, const Line& line, const Node& node)
@@ -110,15 +128,24 @@ class LineReader {
     const std::string_view text = node_.text;
     for (std::size_t start = 0; start <= text.size();) {
       const std::size_t end = next_comma(text, start);
-      take(trimmed(text.substr(start, end - start)), end == text.size());
+      take(trimmed(text.substr(start, end - start)));
       start = end + 1;
     }
     return std::move(entries_);
   }
 
  private:
-  // The comma that ends the part; one between two digits is a decimal comma until proved otherwise.
+  // The comma that ends the part. One between two digits is a decimal comma until proved otherwise;
+  // those inside a quoted remark belong to it.
   std::size_t next_comma(std::string_view text, std::size_t from) {
+    const std::size_t start = text.find_first_not_of(' ', from);
+    if (start < text.size() && is_quote(text[start])) {
+      const std::size_t close = text.find(text[start], start + 1);
+      const std::size_t after =
+          close < text.size() ? text.find_first_not_of(' ', close + 1) : close;
+      if (close < text.size() && (after >= text.size() || text[after] == ','))
+        return std::min(after, text.size());
+    }
     for (std::size_t i = from; i < text.size(); ++i) {
       if (text[i] != ',') continue;
       const bool between_digits =
@@ -129,46 +156,50 @@ class LineReader {
     return text.size();
   }
 
-  void take(std::string_view part, bool last) {
+  void take(std::string_view part) {
+    const std::string last_key = std::exchange(last_key_, "");
     if (std::exchange(decimal_comma_, false))
       return refuse(part, "a comma stands between two digits", "plain decimals: 3, 0.82, .82",
                     "write a point, or a space after a comma that parts two things");
     if (part.empty())
       return refuse(part, fmt::format("{} has an empty part", line_.what), "",
                     "something stands on both sides of every comma");
+    if (is_quoted(part)) return add_note(trimmed(part.substr(1, part.size() - 2)));
+    if (last_key == "photo" && is_whole_number(part)) return add("photo", part);  // photo 14, 15
     if (const auto found = known(part)) return add(found->key, found->value);
-    if (nearly_known(part)) return;
-    if (last) return add("note", part);
-    refuse(part, fmt::format("this is no part of {}", line_.what), line_.example,
-           "free words stand last, and without commas");
+    if (nearly_known(part) || names_damage(part)) return;
+    add_note(part);
   }
 
   std::optional<Found> known(std::string_view part) const {
+    const std::string whole = hyphened(part);
     for (const Key& key : line_.keys)
-      if (key.words_alone && holds(key.words, part)) return Found{key.name, part};
+      if (key.words_alone && holds(key.words, whole)) return Found{key.name, part};
     if (line_.has_dates && is_date(part)) return Found{"date", part};
+    if (line_.counts_holes && is_count_of_holes(part)) return Found{"hole", part};
     if (starts_number(part)) return Found{"size", part};
+    const std::string first = lower_case(first_word(part));
     const std::string_view value = after_first_word(part);
     for (const Key& key : line_.keys)
-      if (key.name == first_word(part) && !value.empty() &&
-          (key.name != "at" || is_position(value)))
+      if (key.name == first && !value.empty() && (key.name != "at" || is_position(value)))
         return Found{key.name, value};
     return std::nullopt;
   }
 
   // Adds the problem where a part was meant for something it isn't.
   bool nearly_known(std::string_view part) {
-    const std::string_view first = first_word(part);
-    const bool alone = first == part;
+    const std::string first = lower_case(first_word(part));
+    const bool alone = first.size() == part.size();
     for (const Key& key : line_.keys) {
       if (alone && key.name == first)
-        return refused(part, fmt::format("\"{}\" has no value", first), "", "");
+        return refused(part, fmt::format("\"{}\" has no value", first), "",
+                       cure_without_value(key));
       if (alone && holds(key.words, first))
         return refused(part, "this word needs another before it", "",
                        fmt::format("write \"{} {}\"", key.name, first));
       if (key.words_alone && holds(key.words, first))
         return refused(part, fmt::format("\"{}\" stands alone between commas", first), "",
-                       "put a comma after it, or start the free words with another");
+                       "put a comma after it, or put a remark in quotes");
     }
     if (first == "pits")
       return refused(part, "pits over equal patches are written long", "",
@@ -182,8 +213,26 @@ class LineReader {
     if (meant.empty() ||
         (!alone && first.substr(0, shared) != std::string_view(meant).substr(0, shared)))
       return false;
-    return refused(part, fmt::format("this is no part of {}", line_.what), line_.example,
-                   fmt::format("did you mean \"{}\"?", meant));
+    const std::string_view value = after_first_word(part);
+    return refused(part, fmt::format("this is no part of {}", line_.what), "",
+                   fmt::format("did you mean \"{}{}{}\"? A remark goes in quotes", meant,
+                               value.empty() ? "" : " ", value));
+  }
+
+  static std::string cure_without_value(const Key& key) {
+    return key.words.empty()
+               ? ""
+               : fmt::format("write \"{} {}\"", key.name, fmt::join(key.words, " | "));
+  }
+
+  // Free words that name damage would say it to no one: it is to be recorded, or quoted as a
+  // remark.
+  bool names_damage(std::string_view part) {
+    const auto words = damage_words(part);
+    const DamageWord* damage = worst(words);
+    if (!damage || damage->innocence == Innocence::often) return false;
+    return refused(part, fmt::format("\"{}\" would be lost among free words", damage->found), "",
+                   fmt::format("write \"{}\", or put a remark in quotes", damage->offer));
   }
 
   // The known word that the part, or its first word with something fit behind it, nearly is.
@@ -197,25 +246,56 @@ class LineReader {
         candidates.insert(candidates.end(), key.words.begin(), key.words.end());
       const bool fits = key.words.empty()
                             ? starts_number(value) || (key.name == "at" && is_position(value))
-                            : holds(key.words, value);
+                            : holds(key.words, lower_case(value));
       if (value.empty() || fits) candidates.push_back(key.name);
     }
     return yaml::nearest_word(first, candidates);
   }
 
-  void add(const std::string& key, std::string_view value) {
+  // Words of the format are known in any case; paths and remarks stay as they are.
+  Node value_of(const std::string& key, std::string_view value) const {
     Node node = page_.part_of(node_, value);
-    const auto before = std::find_if(entries_.begin(), entries_.end(),
-                                     [&](const Entry& entry) { return entry.key == key; });
-    if (before == entries_.end()) {
+    const auto of_words = std::ranges::find_if(
+        line_.keys, [&](const Key& each) { return each.name == key && !each.words.empty(); });
+    if (of_words != line_.keys.end()) node.text = hyphened(value);
+    return node;
+  }
+
+  Entry* entry(std::string_view key) {
+    const auto found = std::ranges::find(entries_, key, &Entry::key);
+    return found == entries_.end() ? nullptr : &*found;
+  }
+
+  void add_note(std::string_view words) {
+    if (Entry* note = entry("note")) {
+      note->value.text += fmt::format(", {}", words);
+      return;
+    }
+    Node node = page_.part_of(node_, words);
+    node.quoted = true;  // free words: never a number, a date or a truth
+    const Place place = node.place;
+    entries_.push_back({"note", place, std::move(node)});
+  }
+
+  void add(const std::string& key, std::string_view value) {
+    last_key_ = key;
+    Node node = value_of(key, value);
+    Entry* before = entry(key);
+    if (!before) {
       const Place place = node.place;
       entries_.push_back({key, place, std::move(node)});
       return;
     }
-    const bool hole = key == "rust" && (value == "hole" || before->value.text == "hole");
+    if (key == "photo") {
+      before->value.text += fmt::format(" {}", value);
+      return;
+    }
+    const bool hole = key == "rust" && (node.text == "hole" || before->value.text == "hole");
+    const bool holes = key == "hole";
     refuse(value, fmt::format("{} has two parts for {}", line_.what, key), "",
-           hole ? "a hole beside other rust carries its size: hole 14x9"
-                : fmt::format("the first is \"{}\": keep one", before->value.text));
+           hole    ? "a hole beside other rust carries its size: hole 14x9"
+           : holes ? fmt::format("write them in one part: hole {} {}", before->value.text, value)
+                   : fmt::format("the first is \"{}\": keep one", before->value.text));
   }
 
   void refuse(std::string_view part, std::string what, std::string allowed, std::string cure) {
@@ -233,6 +313,7 @@ class LineReader {
   const Node& node_;
   std::vector<Entry> entries_;
   bool decimal_comma_ = false;
+  std::string last_key_;
 };
 
 }  // namespace

@@ -1,11 +1,13 @@
 // Findings and repairs written on one line, taken apart into the long form that says the same.
 //
-//   pitting, firm, dull, 180x60, metal .81 .78 .84 .80, pit .31, photo 14 15, behind the plate
+//   pitting, firm, dull, 180x60, metal .81 .78 .84 .80, pit .31, behind the plate, photo 14 15
 //
-// Parts stand between commas in any order. A part is known by being a word of its own (`pitting`,
-// `firm`), by its first word (`metal …`, `magnet none`, `at x 1150`) or by its shape (`180x60`; in
-// repairs also a date, and a bare number of four digits is a year). Free words stand last and are
-// the note. A part that starts like a known one but isn't is a problem, never a note.
+// Parts stand between commas in any order, in any letter case. A part is known by being a word of
+// its own (`pitting`, `firm`), by its first word (`metal …`, `magnet none`, `at x 1150`) or by its
+// shape (`180x60`, `5 holes to 30`; in repairs also a date, and a bare number of four digits is a
+// year). All else is free words, and they are the note. No damage is lost in them: a part that
+// nearly is a known one, or names damage, is a problem, never a note; a remark in quotes is a note
+// whatever it says, and is asked about (weighing/advice_words.cpp).
 #pragma once
 
 #include "survey/page.hpp"

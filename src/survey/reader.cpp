@@ -60,7 +60,9 @@ void add_plan_zone(Page& page, Survey& survey, const Entry& entry) {
                 "",
                 fmt::format("\"seen\" names it on line {}: keep one", before->second.place.line)});
   }
-  survey.zones.emplace(*number, std::move(read.zone));
+  if (!survey.zones.emplace(*number, std::move(read.zone)).second)
+    page.add({entry.key_place, fmt::format("zone {} stands twice", *number), entry.key, "",
+              "it may be named and numbered: keep one entry"});
   survey.zone_order.push_back(*number);
 }
 

@@ -5,6 +5,7 @@
 #include <fmt/format.h>
 
 #include "survey/value.hpp"
+#include "survey/zone_name.hpp"
 
 namespace tinworm::survey {
 namespace {
@@ -56,6 +57,11 @@ std::vector<NamedZone> zones_in(Page& page, const Node& line) {
   return zones;
 }
 
+// A name rather than numbers.
+bool is_name(std::string_view text) {
+  return text.find_first_of("0123456789") == std::string_view::npos;
+}
+
 std::vector<NamedZone> zones_of(Page& page, const Node& node) {
   std::vector<NamedZone> zones;
   if (node.kind != Node::Kind::sequence) {
@@ -64,6 +70,11 @@ std::vector<NamedZone> zones_of(Page& page, const Node& node) {
   }
   for (const Node& item : node.items) {
     if (!unquoted(page, item, "a range of zones")) continue;
+    if (is_name(item.text)) {  // the words of a name stand together in a list only
+      if (const auto number = zone_number(page, item.place, item.text))
+        zones.push_back({*number, item.place});
+      continue;
+    }
     const auto more = zones_in(page, item);
     zones.insert(zones.end(), more.begin(), more.end());
   }
@@ -127,6 +138,11 @@ class SeenReader {
       Node key;
       key.place = entry.key_place;
       key.text = entry.key;
+      if (is_name(entry.key)) {
+        if (const auto number = zone_number(page_, entry.key_place, entry.key))
+          name({*number, entry.key_place}, seen);
+        continue;
+      }
       for (const NamedZone& zone : zones_in(page_, key)) name(zone, seen);
     }
   }
@@ -197,17 +213,30 @@ std::string cure_for(const Seen& seen) {
 
 }  // namespace
 
+namespace {
+
+std::string where_zones_are_listed(const Page& page) {
+  return page.body ? fmt::format("`tinworm bodies {}` lists its zones", page.body->name) : "";
+}
+
+}  // namespace
+
 std::optional<int> zone_number(Page& page, Place place, std::string_view text) {
   const bool two_digits =
       text.size() == 2 && text.find_first_not_of("0123456789") == std::string_view::npos;
   const int number = two_digits ? (text[0] - '0') * 10 + (text[1] - '0') : 0;
   if (number < 10 || number > 98) {
-    page.add({place, "a zone is a number of two digits", std::string(text), "10 to 98", ""});
+    if (page.body)
+      if (const auto named = zone_named(*page.body, text)) return named;
+    const std::string near = page.body ? nearest_zone(*page.body, text) : "";
+    page.add({place, "a zone is a number of two digits, or its name with its side",
+              std::string(text), "10 to 98; left outer sill",
+              near.empty() ? where_zones_are_listed(page) : fmt::format("did you mean {}?", near)});
     return std::nullopt;
   }
   if (page.body && !plan_zone(page, number)) {
     page.add({place, fmt::format("the body has no zone {}", number), "", "",
-              fmt::format("`tinworm bodies {}` lists its zones", page.body->name)});
+              where_zones_are_listed(page)});
     return std::nullopt;
   }
   return number;

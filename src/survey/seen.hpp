@@ -9,8 +9,8 @@
 
 namespace tinworm::survey {
 
-// The number of a zone from its two digits; a problem where the body plan lacks it. Without a plan
-// any number from 10 to 98 will do.
+// The number of a zone from its two digits or its name; a problem where the body plan lacks it.
+// Without a plan any number from 10 to 98 will do.
 std::optional<int> zone_number(Page& page, Place place, std::string_view text);
 
 // `bare: 51-58 61`, `not-fitted: [18]`, `hidden: {71 72: carpet glued down}`, `part: {13: 60 %}`.

@@ -107,7 +107,8 @@ struct Spot {
   std::vector<double> pit_mm;    // depths from the surrounding rusted face
   std::optional<PitPatches> pits;
   std::optional<Size> size;  // `hole 14x9` without `size` is the size
-  std::optional<Size> hole;
+  std::optional<Size> hole;       // the largest
+  std::vector<Size> other_holes;  // of the same place, largest first
   std::optional<double> crack_mm;
   std::optional<Stuffed> stuffed;
   std::vector<Photo> photos;

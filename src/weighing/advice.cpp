@@ -21,11 +21,11 @@ std::size_t rank(const Advice& advice) {
 const std::vector<std::string_view>& advice_kinds() {
   static const std::vector<std::string_view> kinds = {
       // The verdict
-      "nothing-measured", "coverage", "mount-not-measured", "few-readings", "inside-not-seen",
-      "blocked-drain", "fresh-coat", "zone-not-named", "pit-through", "thick-reading",
-      "hand-against-gauge", "dull-yet-measures", "repair-joint", "repair-beneath", "repair-now",
-      "place-not-recorded", "far-from-zone", "other-side", "filler-likely", "thick-patch",
-      "gap-moves",
+      "nothing-measured", "coverage", "said-not-recorded", "mount-not-measured", "few-readings",
+      "inside-not-seen", "blocked-drain", "fresh-coat", "zone-not-named", "pit-through",
+      "thick-reading", "hand-against-gauge", "dull-yet-measures", "repair-joint", "repair-beneath",
+      "repair-now", "place-not-recorded", "far-from-zone", "other-side", "filler-likely",
+      "thick-patch", "gap-moves",
       // A figure
       "no-baseline", "assumed-sheet", "film-not-read", "gauge-not-said", "wide-readings",
       "plan-sheet-read", "same-reading", "bare-with-film", "inside-of-none", "size-not-recorded",
@@ -58,6 +58,7 @@ std::vector<Advice> advice(const Result& result, const rules::Rules& rules) {
   ask_about_gauge(asking);
   ask_about_places(asking);
   ask_about_repairs(asking);
+  ask_about_words(asking);
   ask_about_papers(asking);
   sort(asking.pieces);
   return std::move(asking.pieces);

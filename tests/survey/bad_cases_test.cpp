@@ -13,11 +13,11 @@ yaml::Problems problems_of(std::string_view source) {
 }
 
 TEST(BadFiles, OfShapeAreRefusedInThePinnedWords) {
-  expect_bad_files("shape", 190, problems_of);
+  expect_bad_files("shape", 150, problems_of);
 }
 
 TEST(BadFiles, OfMeaningAreRefusedInThePinnedWords) {
-  expect_bad_files("meaning", 60, problems_of);
+  expect_bad_files("meaning", 105, problems_of);
 }
 
 }  // namespace

@@ -82,16 +82,16 @@ TEST(FieldSheet, MistakesNameRowAndColumn) {
   } cases[] = {
       {"",
        "sheet.csv: row 1: the sheet is empty (allowed: zone, station, seen, inside, reference, "
-       "film, drains, rust, hand, tap, probe, magnet, readings, pit, size, hole, crack, photo, "
-       "note)\n"},
+       "sheet, film, drains, at, rust, hand, tap, probe, magnet, stuffed, hole, crack, size, "
+       "readings, pit, photo, note)\n"},
       {"zone,staton\n51,x\n",
        "sheet.csv: row 1: no column is called that (found \"staton\"; allowed: zone, station, "
-       "seen, inside, reference, film, drains, rust, hand, tap, probe, magnet, readings, pit, "
-       "size, hole, crack, photo, note; did you mean \"station\"?)\n"},
+       "seen, inside, reference, sheet, film, drains, at, rust, hand, tap, probe, magnet, stuffed, "
+       "hole, crack, size, readings, pit, photo, note; did you mean \"station\"?)\n"},
       {"station,seen\nrear end,bare\n",
        "sheet.csv: row 1: the first row has no heading \"zone\" (allowed: zone, station, seen, "
-       "inside, reference, film, drains, rust, hand, tap, probe, magnet, readings, pit, size, "
-       "hole, crack, photo, note)\n"},
+       "inside, reference, sheet, film, drains, at, rust, hand, tap, probe, magnet, stuffed, "
+       "hole, crack, size, readings, pit, photo, note)\n"},
       {"zone,seen,seen\n51,bare,bare\n",
        "sheet.csv: row 1, column \"seen\": two columns have the same heading (found \"seen\")\n"},
       {headings + "\n5,,bare,,,,,,,\n,,bare,,,,,,,\n99,,bare,,,,,,,\n",
