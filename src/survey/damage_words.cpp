@@ -76,9 +76,9 @@ constexpr std::array figure_keys{
     Row{"pit", Damage::figure, "pit {}"},      Row{"film", Damage::figure, "film {}"}};
 
 // Other English words that are one slip away from a word of the tables.
-constexpr std::array<std::string_view, 17> plain_words{
-    "one",  "rack",   "racks",  "hold",  "tin", "oft",  "lose", "path", "wed",
-    "held", "though", "trough", "filer", "ton", "form", "spit", "slip"};
+constexpr std::array<std::string_view, 18> plain_words{
+    "one",  "rack",  "racks",  "hold",   "tin",   "oft", "lose", "path", "wed",
+    "held", "plate", "though", "trough", "filer", "ton", "form", "spit", "slip"};
 
 bool is_digit(char c) {
   return c >= '0' && c <= '9';

@@ -70,6 +70,12 @@ std::string question(std::string_view where, const survey::DamageWord& word) {
 
 constexpr std::string_view kind = "said-not-recorded";
 
+bool is_station(const Find& find) {
+  const body::Zone* plan = find.look->facts.plan;
+  return plan && std::ranges::find(plan->stations, find.recorded->name, &body::Station::name) !=
+                     plan->stations.end();
+}
+
 void ask_at_places(Asking& asking) {
   for (const Find& find : asking.finds) {
     const auto recorded = [&](Damage damage) {
@@ -78,8 +84,9 @@ void ask_at_places(Asking& asking) {
           damage == Damage::repair || damage == Damage::loose || damage == Damage::filler;
       return records(*find.recorded, damage) || (of_zone && records(zone, damage));
     };
-    // A name is typed as freely as a remark.
-    for (const std::string& text : {find.recorded->note, find.recorded->name})
+    // A name is typed as freely as a remark, but for the body plan's own.
+    const std::string name = is_station(find) ? "" : find.recorded->name;
+    for (const std::string& text : {find.recorded->note, name})
       if (const auto word = unrecorded(text, recorded)) {
         asking.of_spot(find, kind, question(title(find), *word), std::string(why));
         break;

@@ -107,7 +107,10 @@ TEST(DamageWords, AreNeverLost) {
           refused += came == Outcome::refused;
           asked += came == Outcome::asked;
           counted += came == Outcome::counted;
-          const bool must_refuse = innocence == Innocence::never && !place.quoted;
+          // "holed" with a letter dropped is "hole", a word that is asked about in its own right.
+          const std::vector<std::string> often = words_of(Innocence::often);
+          const bool must_refuse = innocence == Innocence::never && !place.quoted &&
+                                   std::ranges::find(often, spelling) == often.end();
           if (must_refuse && came != Outcome::counted) {
             EXPECT_EQ(came, Outcome::refused) << place.name << ": " << spelling;
           } else {
