@@ -5,6 +5,7 @@
 #include <fmt/format.h>
 
 #include "survey/field.hpp"
+#include "survey/free_words.hpp"
 #include "survey/written.hpp"
 
 namespace tinworm::survey {
@@ -40,12 +41,6 @@ const std::vector<Column>& columns() {
     return columns;
   }();
   return all;
-}
-
-std::string lower(std::string text) {
-  for (char& c : text)
-    if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
-  return text;
 }
 
 // A number, word or date as it stands, so that it is read as one; else in quotes.
@@ -95,7 +90,7 @@ class SheetReader {
 
   void read_headings(const Record& record) {
     for (const std::string& cell : record.cells) {
-      const std::string heading = lower(cell) == "metal" ? "readings" : lower(cell);
+      const std::string heading = lower_case(cell) == "metal" ? "readings" : lower_case(cell);
       const auto& known = sheet_headings();
       if (!heading.empty() && std::find(known.begin(), known.end(), heading) == known.end())
         refuse(record.row, "",

@@ -202,10 +202,10 @@ class FormWriter {
   }
 
   void words_to_know() {
-    remark("  ", "One place on one line, parts between commas in any order, free words last:");
+    remark("  ", "One place on one line, parts between commas in any order, free words anywhere:");
     remark("  ", "  - rear end: pitting, firm, 180x60, metal .81 .78 .84, pit .31, photo 14 15");
     for (const std::string& line : word_lines(finding_fields())) remark("  ", line);
-    remark("  ", "also: hole 14x9, crack 30");
+    remark("  ", "also: hole 14x9, 5 holes to 30, crack 30");
     remark("  ", "of repairs:");
     for (const std::string& line : word_lines(repair_fields())) remark("  ", line);
     remark("  ", "`none` is a place where sound metal was measured: the next survey needs it.");

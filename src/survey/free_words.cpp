@@ -35,6 +35,13 @@ bool mean_two_places(const std::string& a, const std::string& b) {
 
 }  // namespace
 
+std::string lower_case(std::string_view text) {
+  std::string lower(text);
+  for (char& c : lower)
+    if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
+  return lower;
+}
+
 std::vector<std::string> words_in(std::string_view text) {
   std::vector<std::string> words;
   bool inside = false;

@@ -5,6 +5,7 @@
 #include <fmt/format.h>
 
 #include "quantity/figure.hpp"
+#include "survey/free_words.hpp"
 #include "survey/value.hpp"
 #include "survey/written.hpp"
 
@@ -12,13 +13,6 @@ namespace tinworm::survey {
 namespace {
 
 constexpr int most_holes = 200;
-
-std::string lower_case(std::string_view text) {
-  std::string lower(text);
-  for (char& c : lower)
-    if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
-  return lower;
-}
 
 bool is_figure(std::string_view word) {
   return !word.empty() && ((word[0] >= '0' && word[0] <= '9') || word[0] == '.');

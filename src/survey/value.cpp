@@ -7,19 +7,13 @@
 #include <fmt/format.h>
 
 #include "quantity/sheet.hpp"
+#include "survey/free_words.hpp"
 
 namespace tinworm::survey {
 namespace {
 
 using quantity::Refusal;
 using yaml::Node;
-
-std::string lower(std::string_view text) {
-  std::string out(text);
-  for (char& c : out)
-    if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
-  return out;
-}
 
 template <class Value>
 std::optional<Value> taken(Page& page, const Node& node,
@@ -69,7 +63,7 @@ std::vector<double> readings(Page& page, const Node& node, const Range& range, c
 bool boolean_elsewhere(Page& page, const Node& node) {
   constexpr std::array booleans{"yes", "no", "on", "off", "true", "false", "y", "n"};
   if (node.kind != Node::Kind::scalar || node.quoted) return false;
-  const std::string text = lower(node.text);
+  const std::string text = lower_case(node.text);
   if (std::find(booleans.begin(), booleans.end(), text) == booleans.end()) return false;
   page.add({node.place, "other YAML readers take this word as true or false", node.text, "",
             "write what is meant in another word, or quote it where words are free"});

@@ -5,20 +5,14 @@
 #include <fmt/format.h>
 
 #include "survey/field.hpp"
+#include "survey/free_words.hpp"
 
 namespace tinworm::survey {
 namespace {
 
-std::string in_lower_case(std::string_view text) {
-  std::string lower(text);
-  for (char& c : lower)
-    if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
-  return lower;
-}
-
 // What some YAML reader takes for truth, falsehood or nothing.
 bool is_another_kind(std::string_view text) {
-  const std::string lower = in_lower_case(text);
+  const std::string lower = lower_case(text);
   for (const std::string_view word : {"yes", "no", "on", "off", "true", "false", "y", "n", "null"})
     if (lower == word) return true;
   return false;
