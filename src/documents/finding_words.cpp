@@ -67,6 +67,8 @@ std::string rust_words(const survey::Spot& spot, quantity::Units units) {
   if (spot.hole)
     words.push_back((spot.rust == survey::Rust::hole ? "" : "hole ") +
                     size_text(*spot.hole, units));
+  for (const quantity::Size& other : spot.other_holes)
+    words.push_back("another " + size_text(other, units));
   if (spot.crack_mm) words.push_back("crack " + distance_text(*spot.crack_mm, units));
   if (words.empty()) words.emplace_back("no kind noted");
   if (spot.size && spot.size != spot.hole) words.push_back(size_text(*spot.size, units));

@@ -19,7 +19,7 @@ constexpr std::string_view finding_how =
 constexpr std::string_view repair_how =
     "Parts between commas in any order: the kind, the joint, a size, the date, what is beneath, "
     "how it "
-    "is now, photo; free words last.";
+    "is now, photo; free words anywhere.";
 
 Json position() {
   const auto axis = [](std::string_view letter, std::string_view runs) {

@@ -12,7 +12,8 @@ namespace {
 
 using survey::SeenWord;
 
-constexpr std::string_view zones_how = "zones between spaces, a range with a hyphen: 51-58 61";
+constexpr std::string_view zones_how =
+    "zones between spaces, a range with a hyphen: 51-58 61; or the name of one";
 
 Json share() {
   return titled("share", "How much of the zone was seen.",
@@ -23,17 +24,18 @@ Json reason() {
   return titled("reason", "What hid it.", text(), {"carpet glued down"});
 }
 
+std::string zones_or_name() {
+  return fmt::format("{}|{}", pattern::zones(), pattern::zone_name());
+}
+
 Json zone_list() {
-  Json one = matching(pattern::zones(), zones_how);
+  Json one = matching(zones_or_name(), zones_how);
   one.update(zone_number());
   one["type"] = {"integer", "string"};
   Json value = one;
   value["type"] = {"integer", "string", "array"};
-  value["items"] = matching(fmt::format("{}|{}", pattern::zones(), pattern::zone_name()),
-                            "zones between spaces, or the name of one: left outer sill");
-  value["items"].update(zone_number());
-  value["items"]["type"] = {"integer", "string"};
-  value["examples"] = {"51-58 61"};
+  value["items"] = one;
+  value["examples"] = {"51-58 61", "left outer sill"};
   return value;
 }
 
@@ -41,9 +43,7 @@ Json zone_list() {
 Json zones_with(Json detail) {
   Json zones = {{"type", "object"},
                 {"propertyNames", {{"maxLength", survey::text_characters}}},
-                {"patternProperties",
-                 {{pattern::whole(fmt::format("{}|{}", pattern::zones(), pattern::zone_name())),
-                   std::move(detail)}}},
+                {"patternProperties", {{pattern::whole(zones_or_name()), std::move(detail)}}},
                 {"additionalProperties", false}};
   return zones;
 }

@@ -5,6 +5,8 @@
 
 #include <fmt/format.h>
 
+#include "survey/page.hpp"
+
 namespace tinworm::survey {
 namespace {
 
@@ -12,6 +14,7 @@ struct Row {
   std::string_view words;  // one or several between spaces; a hyphen in a text parts words too
   Damage damage;
   std::string_view offer;  // {} is the figure that follows in the text, or an example
+  bool of_zone = false;    // a key of the zone records it
 };
 
 constexpr std::string_view offer_hole = "hole {}", offer_crack = "crack {}";
@@ -56,24 +59,24 @@ constexpr std::array often_innocent{
     Row{"thin", Damage::thin, "metal .80"},
     Row{"soft", Damage::gives, "gives"},
     Row{"weak", Damage::gives, "gives"},
-    Row{"loose", Damage::loose, "lifting"},
-    Row{"filler", Damage::filler, "film 1200"},
-    Row{"patch", Damage::repair, "repairs: - lapped"},
-    Row{"patched", Damage::repair, "repairs: - lapped"},
-    Row{"plated", Damage::repair, "repairs: - plated-over"},
-    Row{"weld", Damage::repair, "repairs: - let-in, seam-weld"},
-    Row{"welded", Damage::repair, "repairs: - let-in, seam-weld"},
-    Row{"riveted", Damage::repair, "repairs: - riveted"},
-    Row{"brazed", Damage::repair, "repairs: - brazed"},
-    Row{"repaired", Damage::repair, "repairs: - let-in"},
-    Row{"repair", Damage::repair, "repairs: - let-in"},
+    Row{"loose", Damage::loose, "repairs: - lapped, lifting", true},
+    Row{"filler", Damage::filler, "film: 1200", true},
+    Row{"patch", Damage::repair, "repairs: - lapped", true},
+    Row{"patched", Damage::repair, "repairs: - lapped", true},
+    Row{"plated", Damage::repair, "repairs: - plated-over", true},
+    Row{"weld", Damage::repair, "repairs: - let-in, seam-weld", true},
+    Row{"welded", Damage::repair, "repairs: - let-in, seam-weld", true},
+    Row{"riveted", Damage::repair, "repairs: - riveted", true},
+    Row{"brazed", Damage::repair, "repairs: - brazed", true},
+    Row{"repaired", Damage::repair, "repairs: - let-in", true},
+    Row{"repair", Damage::repair, "repairs: - let-in", true},
 };
 
 // Keys that carry a figure of their own.
 constexpr std::array figure_keys{
     Row{"hole", Damage::figure, offer_hole},   Row{"holes", Damage::figure, offer_hole},
     Row{"crack", Damage::figure, offer_crack}, Row{"metal", Damage::figure, "metal {}"},
-    Row{"pit", Damage::figure, "pit {}"},      Row{"film", Damage::figure, "film {}"}};
+    Row{"pit", Damage::figure, "pit {}"},      Row{"film", Damage::figure, "film: {}", true}};
 
 // Other English words that are one slip away from a word of the tables.
 constexpr std::array<std::string_view, 18> plain_words{
@@ -149,16 +152,6 @@ bool is_word(std::string_view typed, std::string_view meant, Spelling spelling) 
          !is_plain_word(typed) && is_one_slip(typed, meant);
 }
 
-std::vector<std::string_view> between_spaces(std::string_view words) {
-  std::vector<std::string_view> parts;
-  for (std::size_t at = 0; at <= words.size();) {
-    const std::size_t end = std::min(words.find(' ', at), words.size());
-    parts.push_back(words.substr(at, end - at));
-    at = end + 1;
-  }
-  return parts;
-}
-
 // How many tokens from `at` on are the row's words; 0: they are others.
 std::size_t spans(const Row& row, const std::vector<Token>& tokens, std::size_t at,
                   Spelling spelling) {
@@ -224,7 +217,8 @@ class Scan {
       if (is_word(token.letters, row.words, Spelling::near)) {
         const Token& last = glued ? token : tokens_[at + 1];
         words_.push_back({std::string(text_.substr(token.begin, last.end - token.begin)),
-                          Damage::figure, Innocence::never, offer_with(row, last.figure)});
+                          Damage::figure, Innocence::never, offer_with(row, last.figure),
+                          row.of_zone});
         return true;
       }
     return false;
@@ -233,9 +227,9 @@ class Scan {
   std::size_t add(const Row& row, Innocence innocence, std::size_t at, std::size_t count) {
     const Token &first = tokens_[at], &last = tokens_[at + count - 1];
     const bool figure_follows = at + count < tokens_.size() && tokens_[at + count].letters.empty();
-    words_.push_back({std::string(text_.substr(first.begin, last.end - first.begin)), row.damage,
-                      innocence,
-                      offer_with(row, figure_follows ? tokens_[at + count].figure : last.figure)});
+    words_.push_back(
+        {std::string(text_.substr(first.begin, last.end - first.begin)), row.damage, innocence,
+         offer_with(row, figure_follows ? tokens_[at + count].figure : last.figure), row.of_zone});
     return count;
   }
 

@@ -17,7 +17,8 @@ struct DamageWord {
   std::string found;  // as it stands in the text: "Rusted-out"
   Damage damage = Damage::hole;
   Innocence innocence = Innocence::often;
-  std::string offer;  // how a line would record it: "hole 20", "crack 30"
+  std::string offer;     // how it would be recorded: "hole 20", "crack 30"
+  bool of_zone = false;  // in a key of the zone, not in a line: "film: 1200"
 };
 
 // All of them in the order of the text. A key of the format with a figure of its own is one too,

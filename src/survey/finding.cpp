@@ -8,6 +8,7 @@
 #include "quantity/figure.hpp"
 #include "survey/damage_words.hpp"
 #include "survey/field.hpp"
+#include "survey/free_words.hpp"
 #include "survey/hole.hpp"
 
 namespace tinworm::survey {
@@ -29,7 +30,7 @@ struct Line {
   std::string what;  // "a finding"
   std::vector<Key> keys;
   bool has_dates = false;
-  bool counts_holes = false;
+  bool records_damage = false;  // a repair doesn't: what is wrong with metal stands under `found`
 };
 
 // Every field that a line may hold: a note is its free words, pits over patches are written long.
@@ -91,13 +92,6 @@ struct Found {  // which key a part is the value of
   std::string key;
   std::string_view value;
 };
-
-std::string lower_case(std::string_view text) {
-  std::string lower(text);
-  for (char& c : lower)
-    if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
-  return lower;
-}
 
 // A word of several, written apart: "seam weld" for "seam-weld".
 std::string hyphened(std::string_view text) {
@@ -176,7 +170,7 @@ class LineReader {
     for (const Key& key : line_.keys)
       if (key.words_alone && holds(key.words, whole)) return Found{key.name, part};
     if (line_.has_dates && is_date(part)) return Found{"date", part};
-    if (line_.counts_holes && is_count_of_holes(part)) return Found{"hole", part};
+    if (line_.records_damage && is_count_of_holes(part)) return Found{"hole", part};
     if (starts_number(part)) return Found{"size", part};
     const std::string first = lower_case(first_word(part));
     const std::string_view value = after_first_word(part);
@@ -231,8 +225,12 @@ class LineReader {
     const auto words = damage_words(part);
     const DamageWord* damage = worst(words);
     if (!damage || damage->innocence == Innocence::often) return false;
+    const std::string cure =
+        line_.records_damage && !damage->of_zone ? fmt::format("write \"{}\"", damage->offer)
+        : damage->of_zone ? fmt::format("write \"{}\" at the zone", damage->offer)
+                          : fmt::format("record it under \"found\": \"{}\"", damage->offer);
     return refused(part, fmt::format("\"{}\" would be lost among free words", damage->found), "",
-                   fmt::format("write \"{}\", or put a remark in quotes", damage->offer));
+                   cure + ", or put a remark in quotes");
   }
 
   // The known word that the part, or its first word with something fit behind it, nearly is.

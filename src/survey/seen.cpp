@@ -62,20 +62,21 @@ bool is_name(std::string_view text) {
   return text.find_first_of("0123456789") == std::string_view::npos;
 }
 
+// Numbers and ranges, or the name of one zone: the words of a name stand together.
+std::vector<NamedZone> zones_or_name(Page& page, const Node& node) {
+  if (!is_name(node.text)) return zones_in(page, node);
+  const auto number = zone_number(page, node.place, node.text);
+  return number ? std::vector<NamedZone>{{*number, node.place}} : std::vector<NamedZone>{};
+}
+
 std::vector<NamedZone> zones_of(Page& page, const Node& node) {
+  if (node.kind != Node::Kind::sequence)
+    return unquoted(page, node, "a range of zones") ? zones_or_name(page, node)
+                                                    : std::vector<NamedZone>{};
   std::vector<NamedZone> zones;
-  if (node.kind != Node::Kind::sequence) {
-    if (unquoted(page, node, "a range of zones")) zones = zones_in(page, node);
-    return zones;
-  }
   for (const Node& item : node.items) {
     if (!unquoted(page, item, "a range of zones")) continue;
-    if (is_name(item.text)) {  // the words of a name stand together in a list only
-      if (const auto number = zone_number(page, item.place, item.text))
-        zones.push_back({*number, item.place});
-      continue;
-    }
-    const auto more = zones_in(page, item);
+    const auto more = zones_or_name(page, item);
     zones.insert(zones.end(), more.begin(), more.end());
   }
   return zones;
@@ -138,12 +139,7 @@ class SeenReader {
       Node key;
       key.place = entry.key_place;
       key.text = entry.key;
-      if (is_name(entry.key)) {
-        if (const auto number = zone_number(page_, entry.key_place, entry.key))
-          name({*number, entry.key_place}, seen);
-        continue;
-      }
-      for (const NamedZone& zone : zones_in(page_, key)) name(zone, seen);
+      for (const NamedZone& zone : zones_or_name(page_, key)) name(zone, seen);
     }
   }
 
@@ -210,10 +206,6 @@ std::string cure_for(const Seen& seen) {
   if (!seen.word) return "say under \"seen\" how the zone was seen";
   return "say under \"seen\" how the place was seen, or take the finding out";
 }
-
-}  // namespace
-
-namespace {
 
 std::string where_zones_are_listed(const Page& page) {
   return page.body ? fmt::format("`tinworm bodies {}` lists its zones", page.body->name) : "";

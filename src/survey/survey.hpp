@@ -106,7 +106,7 @@ struct Spot {
   std::vector<double> metal_mm;  // readings
   std::vector<double> pit_mm;    // depths from the surrounding rusted face
   std::optional<PitPatches> pits;
-  std::optional<Size> size;  // `hole 14x9` without `size` is the size
+  std::optional<Size> size;       // `hole 14x9` without `size` is the size
   std::optional<Size> hole;       // the largest
   std::vector<Size> other_holes;  // of the same place, largest first
   std::optional<double> crack_mm;

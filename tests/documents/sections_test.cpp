@@ -92,6 +92,18 @@ TEST(Sections, LengthsAreInInchesThroughout) {
   EXPECT_THAT(words, Not(testing::ContainsRegex("[0-9] mm")));
 }
 
+TEST(Sections, FindingsNameEveryHole) {
+  Shot shot;
+  shot.survey = scene::fixture::clean_survey(scene::fixture::plan());
+  survey::Spot spot = scene::fixture::spot("rear end", survey::Rust::surface, {}, {80, 60});
+  spot.hole = survey::Size{20, 20};
+  spot.other_holes = {survey::Size{15, 15}, survey::Size{8, 8}};
+  shot.survey.zones[51].found = {spot};
+  const std::string words =
+      fixture::words(papers(shot, {scene::Paper::a4, quantity::Units::mm}).report);
+  EXPECT_THAT(words, HasSubstr("hole 20 mm x 20 mm, another 15 mm x 15 mm, another 8 mm x 8 mm"));
+}
+
 TEST(Sections, TheTableOfPartsSaysWhatTheFindingsSay) {
   Shot shot;
   shot.survey = scene::fixture::clean_survey(scene::fixture::plan());

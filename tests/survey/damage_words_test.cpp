@@ -153,6 +153,27 @@ TEST(DamageWords, LetInnocentLinesBy) {
         << words;
 }
 
+// What a message tells to write must be right where it tells to write it.
+TEST(DamageWords, OfferCuresThatTheReaderTakes) {
+  int cures = 0;
+  for (const Innocence innocence : {Innocence::never, Innocence::often})
+    for (const std::string& word : words_of(innocence)) {
+      const auto words = damage_words(word);
+      ASSERT_FALSE(words.empty()) << word;
+      const DamageWord& damage = words.front();
+      std::string lines = fmt::format("    found:\n      - rear end: {}\n", damage.offer);
+      if (damage.of_zone) {
+        const std::string list = "repairs: - ";
+        lines = damage.offer.starts_with(list)
+                    ? fmt::format("    repairs:\n      - {}\n", damage.offer.substr(list.size()))
+                    : fmt::format("    {}\n", damage.offer);
+      }
+      EXPECT_NE(outcome(lines), Outcome::refused) << word << ": " << damage.offer;
+      ++cures;
+    }
+  EXPECT_EQ(cures, 47);
+}
+
 TEST(DamageWords, OfferWhatWouldRecordThem) {
   const std::pair<std::string, std::string> cases[] = {
       {"perforated 20 mm", "hole 20"},
