@@ -73,7 +73,7 @@ class Flow {
              double line_pt);
 
   const Paper paper_;
-  const scene::Measure& measure_;
+  scene::Measure measure_;
   std::vector<scene::Page> pages_;
   std::vector<Heading> waiting_;
   double y_mm_ = 0;

@@ -65,7 +65,7 @@ struct Drafting {
   const Sheet& sheet;
   const weighing::Result& result;
   const DiagramOptions& options;
-  const Measure& measure;
+  Measure measure;
   FreeSpace space;
   Used used;
   std::vector<DrawnZone> zones;

@@ -48,7 +48,7 @@ class PaperPages {
 
   Paper paper_;
   std::string title_, caution_;
-  const Measure& measure_;
+  Measure measure_;
   std::vector<Page> pages_;
   Area inner_;
   double y_ = 0, end_ = 0;

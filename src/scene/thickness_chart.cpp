@@ -25,7 +25,7 @@ struct Chart {
   Page& page;
   ChartPlot plot;
   quantity::Units units;
-  const Measure& measure;
+  Measure measure;
 
   Layer& lines() const { return page.layer("lines"); }
   Layer& words() const { return page.layer("words"); }

@@ -18,7 +18,7 @@ struct Writer {
   Layer& layer;
   Area area;  // inside its margins
   double y;   // where the next block starts
-  const Measure& measure;
+  Measure measure;
 
   double room() const { return area.bottom() - y; }
   double height(std::string_view text, const Style& style) const {
