@@ -6,6 +6,7 @@
 
 #include <fmt/core.h>
 #include <fmt/format.h>
+#include <fmt/ranges.h>
 
 namespace tinworm::body {
 namespace {

@@ -3,6 +3,9 @@
 #include <algorithm>
 #include <sstream>
 
+#include <fmt/format.h>
+#include <fmt/ranges.h>
+
 #include "body/mirror.hpp"
 
 namespace tinworm::body {

@@ -2,6 +2,9 @@
 
 #include <charconv>
 
+#include <fmt/format.h>
+#include <fmt/ranges.h>
+
 #include "geometry/path.hpp"
 #include "quantity/length.hpp"
 #include "quantity/sheet.hpp"

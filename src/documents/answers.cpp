@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include <fmt/format.h>
+#include <fmt/ranges.h>
 
 #include "documents/costs.hpp"
 #include "documents/finding_words.hpp"

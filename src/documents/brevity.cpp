@@ -1,6 +1,7 @@
 #include "documents/brevity.hpp"
 
 #include <fmt/format.h>
+#include <fmt/ranges.h>
 
 namespace tinworm::documents {
 

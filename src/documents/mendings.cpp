@@ -4,6 +4,7 @@
 #include <iterator>
 
 #include <fmt/format.h>
+#include <fmt/ranges.h>
 
 #include "documents/parts.hpp"
 #include "documents/photo_strip.hpp"

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include <fmt/format.h>
+#include <fmt/ranges.h>
 
 #include "documents/work_part.hpp"
 #include "scene/listing_words.hpp"

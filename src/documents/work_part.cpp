@@ -1,6 +1,7 @@
 #include "documents/work_part.hpp"
 
 #include <fmt/format.h>
+#include <fmt/ranges.h>
 
 #include "documents/parts.hpp"
 #include "output/figures.hpp"

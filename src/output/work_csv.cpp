@@ -1,6 +1,7 @@
 #include "output/work_csv.hpp"
 
 #include <fmt/format.h>
+#include <fmt/ranges.h>
 
 #include "output/csv.hpp"
 #include "output/figures.hpp"

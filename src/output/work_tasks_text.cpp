@@ -1,6 +1,7 @@
 #include "output/work_tasks_text.hpp"
 
 #include <fmt/format.h>
+#include <fmt/ranges.h>
 
 #include "output/display_width.hpp"
 #include "output/figures.hpp"

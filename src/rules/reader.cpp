@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include <fmt/format.h>
+#include <fmt/ranges.h>
 #include <tl/expected.hpp>
 
 #include "quantity/figure.hpp"

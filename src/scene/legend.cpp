@@ -1,6 +1,7 @@
 #include "scene/legend.hpp"
 
 #include <fmt/format.h>
+#include <fmt/ranges.h>
 
 #include "scene/naming.hpp"
 #include "scene/palette.hpp"

@@ -6,6 +6,7 @@
 #include <map>
 
 #include <fmt/format.h>
+#include <fmt/ranges.h>
 
 #include "scene/naming.hpp"
 #include "scene/not_seen.hpp"

@@ -4,6 +4,7 @@
 #include <array>
 
 #include <fmt/format.h>
+#include <fmt/ranges.h>
 
 #include "body/fields.hpp"
 #include "quantity/date.hpp"

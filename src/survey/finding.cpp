@@ -4,6 +4,7 @@
 #include <utility>
 
 #include <fmt/format.h>
+#include <fmt/ranges.h>
 
 #include "quantity/figure.hpp"
 #include "survey/damage_words.hpp"

@@ -5,6 +5,7 @@
 #include <functional>
 
 #include <fmt/format.h>
+#include <fmt/ranges.h>
 
 #include "quantity/sheet.hpp"
 #include "survey/free_words.hpp"

@@ -1,6 +1,7 @@
 #include "verbs/command_line.hpp"
 
 #include <fmt/format.h>
+#include <fmt/ranges.h>
 
 #include "verbs/command_error.hpp"
 #include "verbs/lines.hpp"

@@ -1,6 +1,7 @@
 #include "verbs/named_plan.hpp"
 
 #include <fmt/format.h>
+#include <fmt/ranges.h>
 
 #include "verbs/command_error.hpp"
 #include "yaml/problem.hpp"

@@ -1,6 +1,7 @@
 #include "verbs/lines.hpp"
 
 #include <fmt/format.h>
+#include <fmt/ranges.h>
 
 #include "survey/field_sheet.hpp"
 #include "verbs/command_error.hpp"

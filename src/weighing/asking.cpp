@@ -1,6 +1,7 @@
 #include "weighing/asking.hpp"
 
 #include <fmt/format.h>
+#include <fmt/ranges.h>
 
 #include <algorithm>
 #include <utility>

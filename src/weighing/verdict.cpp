@@ -1,6 +1,7 @@
 #include "weighing/verdict.hpp"
 
 #include <fmt/format.h>
+#include <fmt/ranges.h>
 
 #include <algorithm>
 #include <tuple>

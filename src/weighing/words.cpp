@@ -1,6 +1,7 @@
 #include "weighing/words.hpp"
 
 #include <fmt/format.h>
+#include <fmt/ranges.h>
 
 #include "weighing/zone_facts.hpp"
 

@@ -1,6 +1,7 @@
 #include "work/doubts.hpp"
 
 #include <fmt/format.h>
+#include <fmt/ranges.h>
 
 #include <algorithm>
 

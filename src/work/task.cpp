@@ -1,6 +1,7 @@
 #include "work/task.hpp"
 
 #include <fmt/format.h>
+#include <fmt/ranges.h>
 
 #include <algorithm>
 

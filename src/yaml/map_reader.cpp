@@ -1,6 +1,7 @@
 #include <algorithm>
 
 #include <fmt/format.h>
+#include <fmt/ranges.h>
 
 #include "yaml/node.hpp"
 

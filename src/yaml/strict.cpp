@@ -5,6 +5,7 @@
 #include <optional>
 
 #include <fmt/format.h>
+#include <fmt/ranges.h>
 
 #include "yaml/libyaml.hpp"
 #include "yaml/syntax_mistake.hpp"

@@ -2,6 +2,7 @@
 #include "survey/finding.hpp"
 
 #include <fmt/format.h>
+#include <fmt/ranges.h>
 #include <gtest/gtest.h>
 
 #include <algorithm>

@@ -4,6 +4,7 @@
 #include <gtest/gtest.h>
 
 #include <fmt/format.h>
+#include <fmt/ranges.h>
 
 #include "work/fixture.hpp"
 

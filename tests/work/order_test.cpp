@@ -2,6 +2,7 @@
 #include <gtest/gtest.h>
 
 #include <fmt/format.h>
+#include <fmt/ranges.h>
 
 #include "work/fixture.hpp"
 #include "work/job.hpp"

@@ -3,6 +3,7 @@
 #include <gtest/gtest.h>
 
 #include <fmt/format.h>
+#include <fmt/ranges.h>
 
 #include "work/fixture.hpp"
 #include "work/reckon.hpp"
