@@ -28,6 +28,7 @@ class Extent {
   }
 
  private:
+  static_assert(static_cast<std::size_t>(Axis::up) + 1 == 3, "box() names them one by one");
   std::array<std::optional<geometry::Interval>, 3> axes_;
 };
 

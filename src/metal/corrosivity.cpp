@@ -11,7 +11,9 @@ namespace {
 // ISO 9223:2012 Table 2, carbon steel, upper limits C1 to CX, inclusive (quoted).
 constexpr std::array limits_um{1.3, 25.0, 50.0, 80.0, 200.0, 700.0};
 constexpr std::array limits_g_per_m2{10.0, 200.0, 400.0, 650.0, 1500.0, 5500.0};
-using Limits = std::array<double, 6>;
+constexpr std::size_t categories = static_cast<std::size_t>(Corrosivity::cx) + 1;
+using Limits = std::array<double, categories>;
+static_assert(limits_um.size() == categories && limits_g_per_m2.size() == categories);
 
 std::optional<Corrosivity> category(const Limits& limits, double loss) {
   if (!(loss >= 0 && loss <= limits.back())) return std::nullopt;
@@ -26,7 +28,8 @@ FirstYear first_year(const Limits& limits, Corrosivity category) {
 }  // namespace
 
 std::string_view word(Corrosivity category) {
-  constexpr std::array<std::string_view, 6> words{"C1", "C2", "C3", "C4", "C5", "CX"};
+  constexpr std::array words{"C1", "C2", "C3", "C4", "C5", "CX"};
+  static_assert(words.size() == categories);
   return words[static_cast<std::size_t>(category)];
 }
 

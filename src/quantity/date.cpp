@@ -14,6 +14,7 @@ constexpr int last_year = 2199;
 constexpr std::string_view forms = "2025-04-12, 2025-04, 2025";
 constexpr std::array months{"January", "February", "March",     "April",   "May",      "June",
                             "July",    "August",   "September", "October", "November", "December"};
+static_assert(months.size() == 12);
 
 bool is_digit(char c) {
   return c >= '0' && c <= '9';

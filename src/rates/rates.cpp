@@ -1,8 +1,9 @@
 #include "rates/rates.hpp"
 
-#include <fmt/format.h>
-
+#include <array>
 #include <utility>
+
+#include <fmt/format.h>
 
 namespace tinworm::rates {
 namespace {
@@ -10,11 +11,11 @@ namespace {
 constexpr auto practice = Standing::practice;
 constexpr auto memory = Standing::memory;
 
-template <double Rates::* Member>
+template <double Rates::*Member>
 double& at(Rates& rates) {
   return rates.*Member;
 }
-template <Range Rates::* Member>
+template <Range Rates::*Member>
 Range& at(Rates& rates) {
   return rates.*Member;
 }
@@ -23,12 +24,12 @@ Range& job_at(Rates& rates) {
   return rates.job[Index];
 }
 
-template <double Rates::* Member>
+template <double Rates::*Member>
 Rate single(const char* key, const char* unit, const char* what, double least, double most,
             Standing standing, const char* source) {
   return {key, unit, what, least, most, standing, source, at<Member>, nullptr};
 }
-template <Range Rates::* Member>
+template <Range Rates::*Member>
 Rate range(const char* key, const char* unit, const char* what, double least, double most,
            Standing standing, const char* source) {
   return {key, unit, what, least, most, standing, source, nullptr, at<Member>};
@@ -44,7 +45,7 @@ struct JobRow {
 constexpr const char* usual = "usual hours of the trade; likely: their middle";
 
 // By Job. Figures from memory of the trade, none measured.
-constexpr JobRow job_rows[jobs] = {
+constexpr auto job_rows = std::to_array<JobRow>({
     {"jacking-point", "a jacking point", {3, 4.5, 6}, usual},
     {"outer-sill", "an outer sill, one side", {8, 12, 16}, usual},
     {"inner-sill",
@@ -74,7 +75,8 @@ constexpr JobRow job_rows[jobs] = {
     {"battery-tray", "a battery box or tray", {5, 7.5, 10}, usual},
     {"main-rail", "a let-in length of a chassis rail", {6, 10, 14}, usual},
     {"other-part", "any other part", {4, 8, 16}, "this method's own"},
-};
+});
+static_assert(job_rows.size() == jobs);
 
 template <std::size_t... Index>
 void add_jobs(std::vector<Rate>& table, std::index_sequence<Index...>) {

@@ -39,7 +39,7 @@ struct Rules {
   double pit_through_most = 0.50;
 
   // What a word or a hand tells where nothing was measured; by survey::Rust
-  std::array<Envelope, 12> envelope = {{
+  std::array<Envelope, survey::rusts> envelope = std::to_array<Envelope>({
       {.95, 1.0, 1.0},  // none
       {.95, .98, 1.0},  // surface
       {.30, .70, .95},  // blister
@@ -52,7 +52,7 @@ struct Rules {
       {.30, .60, .90},  // acid
       {.40, .75, .97},  // bleed
       {0, 0, 0},        // hole
-  }};
+  });
   double firm_least = 0.50;
   Envelope gives = {.15, .35, .50};
   Envelope breaks = {0, .10, .30};

@@ -148,6 +148,13 @@ constexpr std::array<Term, 2> table<When>{{
     {"next-survey", "when the car is next looked over"},
 }};
 
+// A word for each value up to `last`, none of them empty: a list too short would end in empty ones.
+template <class Word>
+constexpr bool has_all(Word last) {
+  return table<Word>.size() == static_cast<std::size_t>(last) + 1 &&
+         !table<Word>.back().word.empty();
+}
+
 template <class Word>
 const Term& term(Word value) {
   return table<Word>.at(static_cast<std::size_t>(value));
@@ -178,16 +185,16 @@ std::span<const Term> terms() {
   return table<Word>;
 }
 
-#define TINWORM_WORDS(Word, last)                                                \
-  static_assert(table<Word>.size() == static_cast<std::size_t>(Word::last) + 1); \
-  std::string_view word(Word value) {                                            \
-    return term(value).word;                                                     \
-  }                                                                              \
-  std::string_view meaning(Word value) {                                         \
-    return term(value).meaning;                                                  \
-  }                                                                              \
-  template std::span<const Term> terms<Word>();                                  \
-  template std::optional<Word> of<Word>(std::string_view);                       \
+#define TINWORM_WORDS(Word, last)                          \
+  static_assert(has_all<Word>(Word::last), #Word);         \
+  std::string_view word(Word value) {                      \
+    return term(value).word;                               \
+  }                                                        \
+  std::string_view meaning(Word value) {                   \
+    return term(value).meaning;                            \
+  }                                                        \
+  template std::span<const Term> terms<Word>();            \
+  template std::optional<Word> of<Word>(std::string_view); \
   template const std::vector<std::string>& words<Word>();
 
 TINWORM_WORDS(Rust, hole)

@@ -2,6 +2,7 @@
 // the writer, the schema and the outputs. To add a word: its enum here, its row in words.cpp.
 #pragma once
 
+#include <cstddef>
 #include <optional>
 #include <span>
 #include <string>
@@ -24,6 +25,7 @@ enum class Rust {
   bleed,
   hole
 };
+constexpr std::size_t rusts = static_cast<std::size_t>(Rust::hole) + 1;
 enum class Hand { firm, gives, breaks };
 enum class Tap { rings, dull, crunches };
 enum class Probe { stops, dents, goes_in };
