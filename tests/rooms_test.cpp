@@ -73,6 +73,39 @@ TEST(Rooms, HoldTheLibrariesThatAreTheirsAlone) {
   EXPECT_EQ(users_of_command_line.size(), 1u) << "it takes seconds to compile: one file only";
 }
 
+// A constant set up as the program starts is nought to those set up before it: which ones, the
+// linker decides. `-Wglobal-constructors` tells more exactly where a compiler has it.
+TEST(Rooms, DrawingOnesSetUpNothingAsTheProgramStarts) {
+  const std::regex set_up(R"(^(inline |static |extern )*const [^()]*([{=]|;$))");
+  for (const char* room : {"scene", "documents"}) {
+    each_line(top / "src" / room, [&](const fs::path& path, int number, const std::string& line) {
+      EXPECT_FALSE(std::regex_search(line, set_up)) << path << ":" << number << ": " << line;
+    });
+  }
+}
+
+// A kept reference to a function handed in, which may be a temporary, would outlive it.
+TEST(Rooms, KeepNoReferenceToAMeasure) {
+  const std::regex kept(R"(^ *(const )?(scene::)?Measure& *\w+;)");
+  each_line(top / "src", [&](const fs::path& path, int number, const std::string& line) {
+    EXPECT_FALSE(std::regex_search(line, kept)) << path << ":" << number << ": " << line;
+  });
+}
+
+// Where `fmt::join` of a range is since fmt 11; fmt 9 has part of it in fmt/format.h.
+TEST(Rooms, IncludeWhereJoinIs) {
+  const std::regex join(R"(fmt::join\()");
+  std::set<fs::path> joining, including;
+  for (const char* folder : {"src", "tests"}) {
+    each_line(top / folder, [&](const fs::path& path, int, const std::string& line) {
+      if (std::regex_search(line, join)) joining.insert(path);
+      if (line == "#include <fmt/ranges.h>") including.insert(path);
+    });
+  }
+  EXPECT_GE(joining.size(), 20u);
+  for (const fs::path& path : joining) EXPECT_TRUE(including.contains(path)) << path;
+}
+
 TEST(Rooms, HaveNoFileOver500Lines) {
   std::set<fs::path> seen;
   for (const char* folder : {"src", "tests"}) {

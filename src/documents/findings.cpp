@@ -119,8 +119,13 @@ void write_group(Flow& flow, Urgency group, const char* title, const char* meani
   for (const Found& found : all) write_entry(flow, found, result, album, units);
 }
 
-const std::vector<Column> to_treat_columns{
-    {"order", 0.65}, {"part and place", 2.1}, {"step", 0.9}, {"metal left", 2.1}, {"as found", 3}};
+std::vector<Column> to_treat_columns() {
+  return {{"order", 0.65},
+          {"part and place", 2.1},
+          {"step", 0.9},
+          {"metal left", 2.1},
+          {"as found", 3}};
+}
 
 Row to_treat_row(const Found& found, const Result& result, quantity::Units units) {
   return {{fmt::format("{}", found.spot->rank),
@@ -142,7 +147,7 @@ void write_to_treat(Flow& flow, const Result& result, const photos::Album& album
                "clean, treat, coat and wax before it eats on.");
   std::vector<Row> rows;
   const auto write_rows = [&] {
-    if (!rows.empty()) flow.table(to_treat_columns, rows);
+    if (!rows.empty()) flow.table(to_treat_columns(), rows);
     rows.clear();
   };
   for (const Found& found : all) {

@@ -40,7 +40,9 @@ void draw(cairo_t* cairo, const scene::Shape& shape) {
   }
   if (shape.stroke) {
     std::vector<double> dash;
-    for (const double mm : shape.stroke->dash_mm) dash.push_back(points(mm));
+    for (const double mm : shape.stroke->dash_mm) {
+      if (mm > 0) dash.push_back(points(mm));
+    }
     // Round caps would close the gaps of a fine dash.
     cairo_set_line_cap(cairo, dash.empty() ? CAIRO_LINE_CAP_ROUND : CAIRO_LINE_CAP_BUTT);
     cairo_set_dash(cairo, dash.data(), static_cast<int>(dash.size()), 0);

@@ -22,7 +22,7 @@ namespace {
 
 constexpr double mark_mm = 0.85;     // half a mount's diamond
 constexpr double station_mm = 0.45;  // radius of a station's ring
-const Style name_style{6.5, Font::regular, black, Says::legend, 1.2};
+constexpr Style name_style{6.5, Font::regular, black, Says::legend, 1.2};
 
 // The body as if all of it had been seen and nothing found: what draws surveys then draws it.
 weighing::Result untouched(const body::PlanPtr& plan) {

@@ -13,8 +13,8 @@
 namespace tinworm::scene {
 namespace {
 
-const Style title_style{9, Font::bold, black, Says::callout, 1.18};
-const Style detail_style{7, Font::regular, soft_ink, Says::callout, 1.2};
+constexpr Style title_style{9, Font::bold, black, Says::callout, 1.18};
+constexpr Style detail_style{7, Font::regular, soft_ink, Says::callout, 1.2};
 constexpr double badge_mm = 4.6, indent_mm = 5.6;
 // In mm of leader: what a title costs for each line over two. Where a list tells all of it too:
 // what each mm costs that runs over what is drawn, what a title costs that stands alone, and from

@@ -8,12 +8,12 @@
 
 namespace tinworm::scene {
 
-inline const Stroke sheet_stroke{soft_ink, 0.5, {2.2, 0.7, 0.3, 0.7}};
-inline const Stroke limit_stroke{ink, 0.9, {}};
-inline const Stroke repair_stroke{repair_ink, 0.6, {0.9, 0.7}};
-inline const Stroke bar_stroke{ink, 0.6, {}};
-inline const Stroke band_stroke{soft_ink, 0.4, {0.9, 0.7}};
-inline const Colour band_fill = from_oklch(0.90, 0.004, 60);
+inline constexpr Stroke sheet_stroke{soft_ink, 0.5, {2.2, 0.7, 0.3, 0.7}};
+inline constexpr Stroke limit_stroke{ink, 0.9, {}};
+inline constexpr Stroke repair_stroke{repair_ink, 0.6, {0.9, 0.7}};
+inline constexpr Stroke bar_stroke{ink, 0.6, {}};
+inline constexpr Stroke band_stroke{soft_ink, 0.4, {0.9, 0.7}};
+inline constexpr Colour band_fill = band_grey;
 constexpr double point_mm = 0.65, cap_mm = 0.7;
 
 struct ChartParts {  // what a chart uses

@@ -9,9 +9,9 @@
 namespace tinworm::scene {
 namespace {
 
-const Style heading_style{11.5, Font::bold, black, Says::title, 1.3};
-const Style note_style{6.5, Font::regular, soft_ink, Says::words, 1.22};
-const Style key_style{7, Font::regular, black, Says::legend, 1.2};
+constexpr Style heading_style{11.5, Font::bold, black, Says::title, 1.3};
+constexpr Style note_style{6.5, Font::regular, soft_ink, Says::words, 1.22};
+constexpr Style key_style{7, Font::regular, black, Says::legend, 1.2};
 constexpr double head_mm = 10, key_mm = 9.6, gap_mm = 5, tallest_mm = 62;
 
 bool often_read(const history::Place& place) {

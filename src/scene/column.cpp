@@ -15,10 +15,10 @@
 namespace tinworm::scene {
 namespace {
 
-const Style verdict_style{11.5, Font::bold, black, Says::title, 1.16};
-const Style second_style{7.5, Font::regular, black, Says::title, 1.25};
-const Style entry_style{7, Font::regular, black, Says::legend, 1.18};
-const Style rules_style{7, Font::bold, black, Says::words, 1.22};
+constexpr Style verdict_style{11.5, Font::bold, black, Says::title, 1.16};
+constexpr Style second_style{7.5, Font::regular, black, Says::title, 1.25};
+constexpr Style entry_style{7, Font::regular, black, Says::legend, 1.18};
+constexpr Style rules_style{7, Font::bold, black, Says::words, 1.22};
 constexpr double inset_mm = 3;
 
 }  // namespace

@@ -19,9 +19,9 @@ namespace {
 using history::Change;
 using history::Comparison;
 
-const Style title_style{11.5, Font::bold, black, Says::title, 1.16};
-const Style second_style{7.5, Font::regular, black, Says::title, 1.25};
-const Style plain_heading{8, Font::bold, black, Says::words, 1.3};
+constexpr Style title_style{11.5, Font::bold, black, Says::title, 1.16};
+constexpr Style second_style{7.5, Font::regular, black, Says::title, 1.25};
+constexpr Style plain_heading{8, Font::bold, black, Says::words, 1.3};
 
 // The zone's pale colour and the place's strong one, where both are used.
 LegendEntry showing_entry(Showing showing, bool zone, bool place) {

@@ -8,8 +8,8 @@
 
 namespace tinworm::scene {
 
-inline const char* const another_place = "another place";
-inline const char* const own_part = "a part that the body plan lacks";
+inline constexpr const char* another_place = "another place";
+inline constexpr const char* own_part = "a part that the body plan lacks";
 
 // Of free words only the car's name is left and, where `signed_name`, the surveyor's; any interest
 // in the sale is then "none" or "declared", empty where nothing was said. Zones not seen are told

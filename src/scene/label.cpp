@@ -14,7 +14,7 @@
 namespace tinworm::scene {
 namespace {
 
-const Style number_style{number_pt, Font::regular, black, Says::zone_number};
+constexpr Style number_style{number_pt, Font::regular, black, Says::zone_number};
 constexpr double digit_share = 0.73;  // height of a digit over the letter size, DejaVu Sans
 constexpr double clear_x_mm = 0.35, clear_y_mm = 0.3;
 

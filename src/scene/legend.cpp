@@ -13,13 +13,13 @@ namespace {
 
 using weighing::Step;
 
-const Area whole{0, 0, swatch_width_mm, swatch_height_mm};
+constexpr Area whole{0, 0, swatch_width_mm, swatch_height_mm};
 
 Item edge(Stroke stroke) {
   return Shape{{polyline(whole)}, {}, stroke};
 }
 
-const Stroke thin_edge{ink, 0.4, {}};
+constexpr Stroke thin_edge{ink, 0.4, {}};
 
 Item moved(const Item& item, double dx, double dy) {
   const auto lines = [&](std::vector<Polyline> all) {

@@ -15,8 +15,8 @@ namespace tinworm::scene {
 namespace {
 
 constexpr double rounding = 1e-9;
-const Style unseen_heading{8, Font::bold, black, Says::not_seen, 1.3};
-const Style repairs_heading{8, Font::bold, black, Says::words, 1.3};
+constexpr Style unseen_heading{8, Font::bold, black, Says::not_seen, 1.3};
+constexpr Style repairs_heading{8, Font::bold, black, Says::words, 1.3};
 
 std::string counted(std::size_t how_many, const char* one, const char* several) {
   return fmt::format("{} {}", how_many, how_many == 1 ? one : several);

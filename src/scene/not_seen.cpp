@@ -9,8 +9,8 @@
 namespace tinworm::scene {
 namespace {
 
-const Style not_seen_heading{8, Font::bold, black, Says::not_seen, 1.3};
-const Style not_drawn_heading{8, Font::bold, black, Says::words, 1.3};
+constexpr Style not_seen_heading{8, Font::bold, black, Says::not_seen, 1.3};
+constexpr Style not_drawn_heading{8, Font::bold, black, Says::words, 1.3};
 
 std::string line_text(const NotSeenLine& line) {
   return line.why.empty() ? number_list(line.zones)

@@ -3,6 +3,7 @@
 // stroke widths and letters in points (1 pt = 25.4/72 mm), as printers count them.
 #pragma once
 
+#include <array>
 #include <functional>
 #include <optional>
 #include <string>
@@ -24,9 +25,9 @@ struct At {
 
 struct Area {  // axis-parallel, width and height not negative
   double x_mm = 0, y_mm = 0, width_mm = 0, height_mm = 0;
-  double right() const { return x_mm + width_mm; }
-  double bottom() const { return y_mm + height_mm; }
-  At middle() const { return {x_mm + width_mm / 2, y_mm + height_mm / 2}; }
+  constexpr double right() const { return x_mm + width_mm; }
+  constexpr double bottom() const { return y_mm + height_mm; }
+  constexpr At middle() const { return {x_mm + width_mm / 2, y_mm + height_mm / 2}; }
   Area grown(double by_mm) const {
     return {x_mm - by_mm, y_mm - by_mm, width_mm + 2 * by_mm, height_mm + 2 * by_mm};
   }
@@ -52,7 +53,9 @@ struct Polyline {
 struct Stroke {
   Colour colour;
   double width_pt = 0.5;
-  std::vector<double> dash_mm;  // empty: continuous
+  // Line and gap by turns, as many as are above nought; none: continuous. An array, so that a
+  // stroke can be a constant.
+  std::array<double, 4> dash_mm = {};
 };
 
 struct Shape {  // filled by the even-odd rule, then stroked with round caps and joins

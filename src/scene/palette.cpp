@@ -11,7 +11,8 @@ struct Tone {
   double lightness, chroma, hue_deg;
 };
 
-// Hues from 88 (straw) to 35 degrees (oxide): yellow to red-brown, never beyond into green.
+// Of what was seen. Hues from 88 (straw) to 35 degrees (oxide): yellow to red-brown, never beyond
+// into green.
 Tone tone(Step step) {
   switch (step) {
     case Step::sound:
@@ -27,7 +28,7 @@ Tone tone(Step step) {
     case Step::holed:
       return {0.24, 0.040, 35};
     case Step::not_seen:
-      return {0.78, 0.012, 250};
+      break;
   }
   return {1, 0, 0};
 }
@@ -47,7 +48,7 @@ Tone tint(Step step) {
     case Step::holed:
       return {0.745, 0.045, 36};
     case Step::not_seen:
-      return {0.78, 0.012, 250};
+      break;
   }
   return {1, 0, 0};
 }
@@ -58,21 +59,15 @@ Colour colour(Tone tone) {
 
 }  // namespace
 
-const Colour ink = from_oklch(0.20, 0.005, 60);
-const Colour soft_ink = from_oklch(0.42, 0.005, 60);
-const Colour faint_ink = from_oklch(0.62, 0.005, 60);
-const Colour not_seen_grey = colour(tone(Step::not_seen));
-const Colour not_seen_mark = from_oklch(0.58, 0.014, 250);
-const Colour repair_ink = from_oklch(0.30, 0.055, 262);
-
 Colour strong(Step step) {
-  return colour(tone(step));
+  return step == Step::not_seen ? not_seen_grey : colour(tone(step));
 }
 Colour pale(Step step) {
-  return colour(tint(step));
+  return step == Step::not_seen ? not_seen_grey : colour(tint(step));
 }
 
 Colour marking(Step step) {
+  if (step == Step::not_seen) return not_seen_mark;
   const Tone full = tone(step);
   const Tone ground = tint(step);
   return from_oklch(ground.lightness - 0.24, full.chroma * 0.8, full.hue_deg);

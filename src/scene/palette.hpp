@@ -14,12 +14,23 @@ Colour pale(weighing::Step step);     // of a whole zone
 Colour marking(weighing::Step step);  // of the texture on a pale zone: the same hue, darker
                                       // than the tint by a contrast of 1.7 or more
 
+// In sRGB, as the arithmetic of OKLab is no constant expression; beside each its lightness, chroma
+// and hue, to which the tests hold it.
 inline constexpr Colour paper = white;
-extern const Colour ink;            // outlines and words
-extern const Colour soft_ink;       // shut lines, captions, leaders; reads on paper
-extern const Colour faint_ink;      // glass, wheels, ghosts
-extern const Colour not_seen_grey;  // cool mid-grey
-extern const Colour not_seen_mark;  // its diagonals
-extern const Colour repair_ink;     // blue-black
+// Outlines and words: 0.20, 0.005, 60.
+inline constexpr Colour ink{0.09325898, 0.08437474, 0.07756629};
+// Shut lines, captions, leaders; reads on paper: 0.42, 0.005, 60.
+inline constexpr Colour soft_ink{0.31041937, 0.29967949, 0.29150145};
+// Glass, wheels, ghosts: 0.62, 0.005, 60.
+inline constexpr Colour faint_ink{0.53505347, 0.52319935, 0.51418969};
+// Cool mid-grey: 0.78, 0.012, 250.
+inline constexpr Colour not_seen_grey{0.69714997, 0.72197617, 0.74872068};
+// Its diagonals: 0.58, 0.014, 250.
+inline constexpr Colour not_seen_mark{0.45589370, 0.48283511, 0.51177630};
+// Blue-black: 0.30, 0.055, 262.
+inline constexpr Colour repair_ink{0.11879071, 0.17802005, 0.28771233};
+// Behind charts: 0.86, 0.003, 60 and 0.90, 0.004, 60.
+inline constexpr Colour grid_grey{0.82502550, 0.81729382, 0.81143046};
+inline constexpr Colour band_grey{0.87830382, 0.86788078, 0.85997274};
 
 }  // namespace tinworm::scene

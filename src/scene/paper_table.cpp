@@ -8,9 +8,9 @@
 namespace tinworm::scene {
 namespace {
 
-const Style page_heading{12, Font::bold, black, Says::title, 1.3};
-const Style head_style{7, Font::bold, black, Says::words, 1.22};
-const Style cell_style{7, Font::regular, black, Says::words, 1.22};
+constexpr Style page_heading{12, Font::bold, black, Says::title, 1.3};
+constexpr Style head_style{7, Font::bold, black, Says::words, 1.22};
+constexpr Style cell_style{7, Font::regular, black, Says::words, 1.22};
 constexpr double cell_gap_mm = 3, row_gap_mm = 0.9;
 
 double width_of(const TableColumn& column, const std::vector<TableColumn>& columns, double all_mm) {

@@ -21,9 +21,9 @@ namespace {
 
 constexpr double margin_mm = 2.5;
 constexpr double no_end_mm = 2000;  // what is written finds its own height
-const Style car_style{11.5, Font::bold, black, Says::title, 1.2};
-const Style line_style{7.5, Font::regular, black, Says::title, 1.25};
-const Style place_style{7.5, Font::bold, black, Says::callout, 1.25};
+constexpr Style car_style{11.5, Font::bold, black, Says::title, 1.2};
+constexpr Style line_style{7.5, Font::regular, black, Says::title, 1.25};
+constexpr Style place_style{7.5, Font::bold, black, Says::callout, 1.25};
 
 std::string car_text(const survey::Car& car) {
   return car.built ? fmt::format("{}, {}", car.name, *car.built) : car.name;

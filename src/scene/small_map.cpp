@@ -15,8 +15,8 @@
 namespace tinworm::scene {
 namespace {
 
-const Style key_style{7, Font::regular, black, Says::legend, 1.2};
-const Style caption_style{6.5, Font::regular, soft_ink, Says::view_name, 1.2};
+constexpr Style key_style{7, Font::regular, black, Says::legend, 1.2};
+constexpr Style caption_style{6.5, Font::regular, soft_ink, Says::view_name, 1.2};
 constexpr double above_key_mm = 1.6;
 
 std::string caption_of(body::View view) {

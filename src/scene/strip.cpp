@@ -11,10 +11,10 @@
 namespace tinworm::scene {
 namespace {
 
-const Style label_style{6.5, Font::regular, soft_ink, Says::title};
-const Style value_style{8, Font::regular, black, Says::title};
-const Style strong_style{8, Font::bold, black, Says::title};
-const Style second_style{6.5, Font::regular, black, Says::title};
+constexpr Style label_style{6.5, Font::regular, soft_ink, Says::title};
+constexpr Style value_style{8, Font::regular, black, Says::title};
+constexpr Style strong_style{8, Font::bold, black, Says::title};
+constexpr Style second_style{6.5, Font::regular, black, Says::title};
 
 std::string joined(std::initializer_list<std::string> parts) {
   std::string text;

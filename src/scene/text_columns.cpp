@@ -7,8 +7,8 @@
 namespace tinworm::scene {
 namespace {
 
-const Style head_style{9, Font::bold, black, Says::words, 1.35};
-const Style text_style{7, Font::regular, black, Says::words, 1.22};
+constexpr Style head_style{9, Font::bold, black, Says::words, 1.35};
+constexpr Style text_style{7, Font::regular, black, Says::words, 1.22};
 constexpr double over_heading_mm = 3, over_text_mm = 0.9;
 
 // The end of the run that begins at `first` and may not be parted.

@@ -168,7 +168,7 @@ std::vector<Shape> strokes(Texture texture, const std::vector<Polyline>& shape, 
 }
 
 Item pale_fill(Step step, const std::vector<Polyline>& shape) {
-  const Colour mark = step == Step::not_seen ? not_seen_mark : marking(step);
+  const Colour mark = marking(step);
   Clipped tint{shape, {Shape{{polyline(bounds(shape).grown(0.5))}, pale(step), {}}}};
   for (Shape& each : strokes(texture_of(step), shape, mark)) {
     tint.within.push_back(std::move(each));

@@ -14,12 +14,12 @@ namespace {
 
 using history::Comparison;
 
-const Style title_style{7.5, Font::bold, black, Says::words, 1.25};
-const Style rate_style{6.5, Font::regular, black, Says::words, 1.22};
-const Style figure_style{6.5, Font::regular, black, Says::scale, 1.2};
-const Stroke axis_stroke{ink, 0.5, {}};
-const Stroke join_stroke{soft_ink, 0.4, {}};
-const Stroke grid_stroke{from_oklch(0.86, 0.003, 60), 0.3, {}};
+constexpr Style title_style{7.5, Font::bold, black, Says::words, 1.25};
+constexpr Style rate_style{6.5, Font::regular, black, Says::words, 1.22};
+constexpr Style figure_style{6.5, Font::regular, black, Says::scale, 1.2};
+constexpr Stroke axis_stroke{ink, 0.5, {}};
+constexpr Stroke join_stroke{soft_ink, 0.4, {}};
+constexpr Stroke grid_stroke{grid_grey, 0.3, {}};
 
 struct Chart {
   Page& page;

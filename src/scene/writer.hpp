@@ -8,10 +8,10 @@
 
 namespace tinworm::scene {
 
-inline const Style heading_style{8, Font::bold, black, Says::legend, 1.3};
-inline const Style list_style{7, Font::regular, black, Says::words, 1.22};
-inline const Style not_seen_style{7, Font::regular, black, Says::not_seen, 1.22};
-inline const Style caution_style{6.5, Font::regular, black, Says::caution, 1.22};
+inline constexpr Style heading_style{8, Font::bold, black, Says::legend, 1.3};
+inline constexpr Style list_style{7, Font::regular, black, Says::words, 1.22};
+inline constexpr Style not_seen_style{7, Font::regular, black, Says::not_seen, 1.22};
+inline constexpr Style caution_style{6.5, Font::regular, black, Says::caution, 1.22};
 constexpr double apart_mm = 2.2;  // between sections
 
 struct Writer {

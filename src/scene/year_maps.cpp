@@ -16,11 +16,11 @@
 namespace tinworm::scene {
 namespace {
 
-const Style heading_style{11.5, Font::bold, black, Says::title, 1.3};
-const Style note_style{6.5, Font::regular, soft_ink, Says::words, 1.22};
-const Style date_style{8, Font::bold, black, Says::title, 1.2};
-const Style verdict_style{7, Font::regular, black, Says::words, 1.2};
-const Style key_style{7, Font::regular, black, Says::legend, 1.2};
+constexpr Style heading_style{11.5, Font::bold, black, Says::title, 1.3};
+constexpr Style note_style{6.5, Font::regular, soft_ink, Says::words, 1.22};
+constexpr Style date_style{8, Font::bold, black, Says::title, 1.2};
+constexpr Style verdict_style{7, Font::regular, black, Says::words, 1.2};
+constexpr Style key_style{7, Font::regular, black, Says::legend, 1.2};
 constexpr double cell_gap_mm = 4, head_mm = 10, key_mm = 9.6, captions_mm = 12.5;
 
 SheetKind kind_of(const body::Plan& plan) {

@@ -6,6 +6,9 @@
 
 #include <gtest/gtest.h>
 
+#include "documents/typography.hpp"
+#include "scene/chart_key.hpp"
+#include "scene/legend.hpp"
 #include "scene/naming.hpp"
 
 namespace tinworm::scene {
@@ -87,6 +90,49 @@ TEST(Palette, TexturesShowOnTheirTints) {
     EXPECT_GE(contrast(marking(step), pale(step)), 1.7) << step_name(step);
   }
   EXPECT_GE(contrast(not_seen_mark, not_seen_grey), 1.9);
+}
+
+TEST(Palette, ConstantsAreTheColoursTheyAreSaidToBe) {
+  const struct {
+    const char* name;
+    Colour constant;
+    double lightness, chroma, hue_deg;
+  } cases[] = {
+      {"ink", ink, 0.20, 0.005, 60},
+      {"soft ink", soft_ink, 0.42, 0.005, 60},
+      {"faint ink", faint_ink, 0.62, 0.005, 60},
+      {"not seen", not_seen_grey, 0.78, 0.012, 250},
+      {"its diagonals", not_seen_mark, 0.58, 0.014, 250},
+      {"repair", repair_ink, 0.30, 0.055, 262},
+      {"grid of a chart", grid_grey, 0.86, 0.003, 60},
+      {"band of a chart", band_grey, 0.90, 0.004, 60},
+  };
+  for (const auto& [name, constant, lightness, chroma, hue_deg] : cases) {
+    const Colour placed = from_oklch(lightness, chroma, hue_deg);
+    EXPECT_NEAR(constant.red, placed.red, 1e-8) << name;
+    EXPECT_NEAR(constant.green, placed.green, 1e-8) << name;
+    EXPECT_NEAR(constant.blue, placed.blue, 1e-8) << name;
+  }
+  EXPECT_EQ(not_seen_grey, strong(Step::not_seen));
+  EXPECT_EQ(not_seen_grey, pale(Step::not_seen));
+}
+
+// A line, letter or edge that takes a colour of the palette must have taken its value.
+TEST(Palette, EveryCopyHasTheColourItWasCopiedFrom) {
+  EXPECT_EQ(sheet_stroke.colour, soft_ink);
+  EXPECT_EQ(limit_stroke.colour, ink);
+  EXPECT_EQ(repair_stroke.colour, repair_ink);
+  EXPECT_EQ(bar_stroke.colour, ink);
+  EXPECT_EQ(band_stroke.colour, soft_ink);
+  EXPECT_EQ(documents::note_style.colour, soft_ink);
+  Used used;
+  for (const Step step : ramp) used.zones.insert(step);
+  used.not_seen = true;
+  for (const LegendEntry& entry : legend_of(used, {})) {
+    const auto& edge = std::get<Shape>(entry.swatch.back());
+    ASSERT_TRUE(edge.stroke.has_value()) << entry.words;
+    EXPECT_EQ(edge.stroke->colour, ink) << entry.words;
+  }
 }
 
 }  // namespace
