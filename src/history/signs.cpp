@@ -2,26 +2,13 @@
 
 #include <algorithm>
 
+#include "survey/signs.hpp"
 #include "weighing/metal_at.hpp"
 
 namespace tinworm::history {
 namespace {
 
-using survey::Hand;
-using survey::Probe;
-using survey::Rust;
 using survey::Spot;
-using survey::Tap;
-
-bool holed(const Spot& spot) {
-  return spot.hole || spot.rust == Rust::hole;
-}
-bool breaks(const Spot& spot) {
-  return spot.hand == Hand::breaks || spot.probe == Probe::goes_in;
-}
-bool gives(const Spot& spot) {
-  return spot.hand == Hand::gives || spot.tap == Tap::crunches;
-}
 
 bool grew(const std::optional<survey::Size>& then, const std::optional<survey::Size>& now,
           double grown) {
@@ -49,7 +36,8 @@ std::string worse_sign(const Spot& then, const Spot& now, double pit_error_mm,
     return grew(hole_size(then), hole_size(now), rules.grown) ? "the hole has grown" : "";
   }
   if (breaks(now) && !breaks(then) && !holed(then)) return "breaks under hand or probe since";
-  if (gives(now) && !gives(then) && !breaks(then) && !holed(then)) return "gives under hand since";
+  if (gives(now) && !gives(then) && !breaks(then) && !holed(then))
+    return "gives under hand or tap since";
   if (now.crack_mm && !then.crack_mm) return "cracked since";
   if (now.crack_mm && *now.crack_mm >= rules.grown * *then.crack_mm) return "the crack has grown";
   const double before_mm = deepest_mm(then), now_mm = deepest_mm(now);

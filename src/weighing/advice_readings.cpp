@@ -3,21 +3,16 @@
 #include <algorithm>
 
 #include "metal/repeatability.hpp"
+#include "survey/signs.hpp"
 #include "weighing/asking.hpp"
 
 namespace tinworm::weighing {
 namespace {
 
 using survey::Hand;
-using survey::Probe;
 using survey::Tap;
 
 constexpr double decimal_slack = 1e-9;
-
-bool gives_way(const survey::Spot& spot) {
-  return spot.hand == Hand::gives || spot.hand == Hand::breaks || spot.tap == Tap::crunches ||
-         spot.probe == Probe::goes_in;
-}
 
 bool measured(const Find& find) {
   return find.weighed->metal.kind == SpanKind::interval;

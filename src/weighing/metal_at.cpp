@@ -7,6 +7,7 @@
 
 #include "metal/pits.hpp"
 #include "metal/repeatability.hpp"
+#include "survey/signs.hpp"
 
 namespace tinworm::weighing {
 namespace {
@@ -16,16 +17,6 @@ using survey::Hand;
 using survey::Probe;
 using survey::Rust;
 using survey::Tap;
-
-bool is_hole(const survey::Spot& spot) {
-  return spot.hole || spot.rust == Rust::hole;
-}
-bool gives(const survey::Spot& spot) {
-  return spot.hand == Hand::gives || spot.tap == Tap::crunches;
-}
-bool breaks(const survey::Spot& spot) {
-  return spot.hand == Hand::breaks || spot.probe == Probe::goes_in;
-}
 
 // The open sheet beside such rust says little of the metal in it.
 bool hides_its_metal(std::optional<Rust> rust) {
@@ -181,7 +172,7 @@ Evidence evidence_of(const survey::Spot& spot, const Judgement& judgement) {
 
 bool has_sign_of_rust(const survey::Spot& spot) {
   const bool rust = spot.rust && spot.rust != Rust::none;
-  return rust || is_hole(spot) || gives(spot) || breaks(spot) || spot.probe == Probe::dents ||
+  return rust || holed(spot) || gives(spot) || breaks(spot) || spot.probe == Probe::dents ||
          spot.tap == Tap::dull || spot.crack_mm || !spot.pit_mm.empty() || spot.pits;
 }
 
@@ -215,9 +206,9 @@ Judgement metal_at(const survey::Spot& spot, const ZoneBaseline& baseline, const
   metal.baseline_from =
       metal.baseline_mm || !spot.pit_mm.empty() || spot.pits ? baseline.from : BaselineFrom::none;
   judgement.by_measure_or_hand =
-      used || is_hole(spot) || gives(spot) || breaks(spot) || spot.crack_mm;
+      used || holed(spot) || gives(spot) || breaks(spot) || spot.crack_mm;
   weigh_pits(spot, baseline, rules, area_mm2, judgement);
-  if (is_hole(spot)) metal.weighed = {0, 0, 0};
+  if (holed(spot)) metal.weighed = {0, 0, 0};
   if (!used) metal.shown = metal.weighed;
   judgement.evidence = evidence_of(spot, judgement);
   return judgement;

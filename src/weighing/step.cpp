@@ -3,6 +3,7 @@
 #include <array>
 
 #include "metal/damage.hpp"
+#include "survey/signs.hpp"
 
 namespace tinworm::weighing {
 
@@ -20,12 +21,9 @@ Step step_of(double metal_left, bool rusted, const rules::Rules& rules) {
 
 Step least_step(const survey::Spot& spot, const MetalLeft& metal, bool near,
                 const rules::Rules& rules) {
-  const bool through = spot.hole || spot.rust == survey::Rust::hole ||
-                       spot.hand == survey::Hand::breaks || spot.probe == survey::Probe::goes_in;
-  if (through) return Step::holed;
+  if (holed(spot) || breaks(spot)) return Step::holed;
   const bool pitted_through = metal.pit_left && *metal.pit_left <= 0;
-  if (spot.hand == survey::Hand::gives || pitted_through || (spot.crack_mm && near))
-    return Step::weak;
+  if (gives(spot) || pitted_through || (spot.crack_mm && near)) return Step::weak;
   const bool past_pit_limit =
       metal.pit_left && *metal.pit_left + on_the_limit < rules.pit_left_limit;
   if (spot.crack_mm || past_pit_limit) return Step::thin;

@@ -11,8 +11,8 @@ namespace tinworm::weighing {
 Step step_of(double metal_left, bool rusted, const rules::Rules& rules);
 
 // The least a place can be whatever its metal: holed by a hole or where metal breaks; weak where it
-// gives, is pitted through, or is cracked near a mounting; thin where cracked or pitted past the
-// limit.
+// gives (survey/signs.hpp), is pitted through, or is cracked near a mounting; thin where cracked or
+// pitted past the limit.
 Step least_step(const survey::Spot& spot, const MetalLeft& metal, bool near,
                 const rules::Rules& rules);
 

@@ -8,6 +8,7 @@
 
 #include "boxes/kept.hpp"
 #include "boxes/section.hpp"
+#include "survey/signs.hpp"
 #include "weighing/burden.hpp"
 #include "weighing/nearness.hpp"
 
@@ -126,11 +127,8 @@ boxes::Kept at_end(const Setting& in, const std::vector<Zone>& zones,
 }
 
 // The hand finds a weak place, not where it ends: no figure may be made of it.
-bool gives_way(const survey::Zone& zone) {
-  return std::ranges::any_of(zone.found, [](const survey::Spot& spot) {
-    return spot.hand == survey::Hand::gives || spot.hand == survey::Hand::breaks ||
-           spot.tap == survey::Tap::crunches || spot.probe == survey::Probe::goes_in;
-  });
+bool any_gives_way(const survey::Zone& zone) {
+  return std::ranges::any_of(zone.found, survey::gives_way);
 }
 
 std::string why_withheld(const body::Box& box, const std::vector<Zone>& zones,
@@ -143,7 +141,7 @@ std::string why_withheld(const body::Box& box, const std::vector<Zone>& zones,
     if (!facts[i].inside_seen()) inside = title(zones[i]);
     for (const Spot& spot : zones[i].spots)
       if (spot.rust == word(survey::Rust::seam)) seam = title(zones[i]);
-    if (facts[i].entry && gives_way(*facts[i].entry)) gives = title(zones[i]);
+    if (facts[i].entry && any_gives_way(*facts[i].entry)) gives = title(zones[i]);
   }
   if (!any_seen) return "none of its walls was seen";
   if (!inside.empty()) return fmt::format("the inside of {} wasn't seen", inside);

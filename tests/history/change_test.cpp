@@ -53,7 +53,7 @@ const std::vector<Case> cases = {
     {"HoleAsItWas", found({"end: hole 20x10"}), found({"end: hole 21x10"}), Change::not_comparable,
      "rust then and now, never measured"},
     {"GivesSince", found({"end: scale, firm"}), found({"end: scale, gives"}), Change::worse,
-     "gives under hand since, between 2017-04-08 and 2025-04-12"},
+     "gives under hand or tap since, between 2017-04-08 and 2025-04-12"},
     {"BreaksSince", found({"end: scale, gives"}), found({"end: scale, breaks"}), Change::worse,
      "breaks under hand or probe since, between 2017-04-08 and 2025-04-12"},
     {"CrackedSince", found({"end: surface"}), found({"end: surface, crack 30"}), Change::worse,
