@@ -45,6 +45,7 @@ struct Used {  // what the drawing uses, for the legend
   bool stations = false, place_unknown = false, ranks = false, unranked = false;
   bool repair_relied = false, repair_not_relied = false, repair_not_known = false;
   bool circles = false;
+  std::set<int> unnumbered;  // zones whose number found no room in some view
 };
 
 // How zones and spots are shown where a sheet tells something else than what one survey found.

@@ -221,6 +221,10 @@ void label_outside(Drafting& drafting, const std::vector<const DrawnZone*>& zone
       if (seat.cost < FreeSpace::never) break;
       seat = seat_near(drafting, drawn->centre, size.width_mm, size.height_mm, farthest, ground);
     }
+    if (seat.cost >= FreeSpace::never) {
+      drafting.used.unnumbered.insert(drawn->zone->number);
+      continue;
+    }
     draw_leader(drafting, seat.from, drawn->centre);
     draw_number(drafting, *drawn, seat.area, true);
   }

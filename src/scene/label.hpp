@@ -12,7 +12,8 @@ constexpr double number_pt = 6.5;
 // Numbers that find room inside their zones; returns the zones that are left.
 std::vector<const DrawnZone*> label_inside(Drafting& drafting);
 
-// The others, in free space near by, each with a thin leader to its zone.
+// The others, in free space near by, each with a thin leader to its zone. Where no seat is free of
+// words, nothing is drawn: the key says whose number is missing (Used::unnumbered).
 void label_outside(Drafting& drafting, const std::vector<const DrawnZone*>& zones);
 
 // Rings with the ranks of the spots that have no callout, up to the `last` of the car.

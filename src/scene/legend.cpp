@@ -161,6 +161,12 @@ std::vector<LegendEntry> legend_of(const Used& used, const rules::Rules& rules) 
   if (used.roles.contains(body::Role::skin)) {
     entries.push_back(line_entry("skin", "hangs on, keeps water out", Stroke{soft_ink, 0.3, {}}));
   }
+  if (!used.unnumbered.empty()) {
+    entries.push_back(
+        {"no number",
+         fmt::format("no room for it in every view: {:02}", fmt::join(used.unnumbered, ", ")),
+         {}});
+  }
   return entries;
 }
 
