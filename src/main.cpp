@@ -7,6 +7,7 @@
 
 #include <fmt/format.h>
 
+#include "output/draft.hpp"
 #include "output/file_error.hpp"
 #include "verbs/bodies.hpp"
 #include "verbs/check.hpp"
@@ -62,6 +63,7 @@ int main(int count, char** words) {
   std::signal(SIGPIPE, SIG_IGN);
   std::signal(SIGXFSZ, SIG_IGN);
   tinworm::verbs::Streams streams;
+  tinworm::output::remove_drafts_with_the_program();
   try {
     return tinworm::verbs::run_command(std::vector<std::string>(words + (count > 0), words + count),
                                        streams);

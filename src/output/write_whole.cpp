@@ -3,11 +3,9 @@
 #include <unistd.h>
 
 #include <cerrno>
-#include <cstdlib>
 #include <filesystem>
-#include <optional>
+#include <utility>
 
-#include "output/descriptor.hpp"
 #include "output/file_error.hpp"
 #include "output/whole_file.hpp"
 
@@ -31,81 +29,56 @@ fs::path followed(const std::string& path) {
   throw FileError(path, "links that go round in a circle");
 }
 
-[[noreturn]] void refuse_write(const std::string& path, int error) {
-  if (error == ENOENT) throw FileError(path, "its folder does not exist", "make the folder first");
-  throw FileError(path, reason_of(error));
-}
-
-mode_t mode_of_new_files() {
-  const mode_t mask = ::umask(0);  // there is no way to ask without setting
-  ::umask(mask);
-  return 0666 & ~mask;
-}
-
-void write_to_device(const std::string& path, std::string_view bytes) {
-  Descriptor device(::open(path.c_str(), O_WRONLY | O_CLOEXEC));
-  if (!device.open()) refuse_write(path, errno);
-  write_all(device.number(), bytes, path);
-  if (const int error = device.close()) refuse_write(path, error);
-}
-
-// A new file beside `target` that is removed again unless it takes the target's place.
-class Draft {
- public:
-  Draft(const fs::path& target, const std::string& path)
-      : path_(path),
-        name_((target.parent_path() / ("." + target.filename().string().substr(0, 200) + "-XXXXXX"))
-                  .string()),
-        file_(::mkostemp(name_.data(), O_CLOEXEC)) {
-    if (!file_.open()) refuse_write(path, errno);
-  }
-  Draft(const Draft&) = delete;
-  Draft& operator=(const Draft&) = delete;
-  ~Draft() {
-    if (!placed_) ::unlink(name_.c_str());
-  }
-
-  void fill(std::string_view bytes, const std::optional<struct stat>& before) {
-    write_all(file_.number(), bytes, path_);
-    if (before && ::fchown(file_.number(), before->st_uid, before->st_gid) != 0 && errno != EPERM) {
-      refuse_write(path_, errno);  // only root may give a file away; others own what they replace
-    }
-    const mode_t mode = before ? before->st_mode & 07777 : mode_of_new_files();
-    if (::fchmod(file_.number(), mode) != 0) refuse_write(path_, errno);
-    if (::fsync(file_.number()) != 0) refuse_write(path_, errno);
-    if (const int error = file_.close()) refuse_write(path_, error);
-  }
-
-  void place(const fs::path& target) {
-    if (::rename(name_.c_str(), target.c_str()) != 0) refuse_write(path_, errno);
-    placed_ = true;
-  }
-
- private:
-  const std::string& path_;  // as the user wrote it, for messages
-  std::string name_;
-  Descriptor file_;
-  bool placed_ = false;
-};
-
 }  // namespace
 
-void write_whole(const std::string& path, std::string_view bytes) {
-  if (path == "-") return write_all(STDOUT_FILENO, bytes, "standard output");
-  const fs::path target = followed(path);
-  std::optional<struct stat> before(std::in_place);
-  if (::stat(target.c_str(), &*before) != 0) {
-    if (errno != ENOENT) refuse_write(path, errno);
-    before.reset();
+WholeFile::WholeFile(std::string path) : path_(std::move(path)) {
+  if (path_ == "-") return;
+  target_ = followed(path_).string();
+  struct stat before {};
+  const bool there = ::stat(target_.c_str(), &before) == 0;
+  if (!there && errno != ENOENT) refuse_write(path_, errno);
+  if ((there && S_ISDIR(before.st_mode)) || !fs::path(target_).has_filename()) {
+    throw FileError(path_, "a folder, not a file", "give the name of a file");
   }
-  if ((before && S_ISDIR(before->st_mode)) || !target.has_filename()) {
+  if (there && !S_ISREG(before.st_mode)) {
+    device_.emplace(::open(target_.c_str(), O_WRONLY | O_CLOEXEC));
+    if (!device_->open()) refuse_write(path_, errno);
+    return;
+  }
+  if (there && ::access(target_.c_str(), W_OK) != 0) refuse_write(path_, errno);
+  draft_.emplace(target_, path_, there ? Draft::Open::to_its_owner : Draft::Open::as_new_files);
+  if (there) draft_->own(before.st_uid, before.st_gid, before.st_mode & 07777);
+}
+
+void WholeFile::add(std::string_view bytes) {
+  if (draft_) return draft_->add(bytes);
+  if (device_) return write_all(device_->number(), bytes, path_);
+  write_all(STDOUT_FILENO, bytes, "standard output");
+}
+
+void WholeFile::finish() {
+  if (draft_) {
+    draft_->finish();
+    draft_->replace(target_);
+  }
+  if (!device_) return;
+  if (const int error = device_->close()) refuse_write(path_, error);
+}
+
+void write_whole(const std::string& path, std::string_view bytes) {
+  WholeFile file(path);
+  file.add(bytes);
+  file.finish();
+}
+
+bool write_new(const std::string& path, std::string_view bytes) {
+  if (!fs::path(path).has_filename()) {
     throw FileError(path, "a folder, not a file", "give the name of a file");
   }
-  if (before && !S_ISREG(before->st_mode)) return write_to_device(path, bytes);
-  if (before && ::access(target.c_str(), W_OK) != 0) refuse_write(path, errno);
-  Draft draft(target, path);
-  draft.fill(bytes, before);
-  draft.place(target);
+  Draft draft(path, path, Draft::Open::as_new_files);
+  draft.add(bytes);
+  draft.finish();
+  return draft.place_new(path);
 }
 
 }  // namespace tinworm::output

@@ -21,11 +21,14 @@ namespace {
 
 namespace fs = std::filesystem;
 
-void refuse_existing(const std::string& path) {
-  std::error_code unknown;  // writing it will tell
-  if (path == "-" || !fs::exists(fs::symlink_status(path, unknown))) return;
+[[noreturn]] void refuse_existing(const std::string& path) {
   throw output::FileError(path, "this file is there already, and start never replaces one",
                           "give another name, or take it away yourself");
+}
+
+bool is_there(const std::string& path) {
+  std::error_code unknown;  // writing it will tell
+  return path != "-" && fs::exists(fs::symlink_status(path, unknown));
 }
 
 quantity::PartialDate today() {
@@ -68,11 +71,15 @@ void require_readable(const survey::FormLines& lines, const body::PlanPtr& plan)
 
 ExitStatus write(const StartOptions& options, const survey::FormLines& lines,
                  const Streams& streams) {
-  output::write_whole(options.path, survey::text_of(lines));
-  if (options.path != "-") {
-    streams.tell(
-        fmt::format("wrote {}: fill it in, then `tinworm check {}`\n", options.path, options.path));
+  const std::string text = survey::text_of(lines);
+  if (options.path == "-") {
+    streams.print(text);
+    return done;
   }
+  // Another program may have put one there since it was looked for.
+  if (!output::write_new(options.path, text)) refuse_existing(options.path);
+  streams.tell(
+      fmt::format("wrote {}: fill it in, then `tinworm check {}`\n", options.path, options.path));
   return done;
 }
 
@@ -127,7 +134,7 @@ ExitStatus start_from_sheet(const StartOptions& options, const body::PlanPtr& pl
 }  // namespace
 
 ExitStatus run(const StartOptions& options, const Streams& streams) {
-  refuse_existing(options.path);
+  if (is_there(options.path)) refuse_existing(options.path);
   PlanShelf plans(options.common.panels);
   if (!options.from.empty()) return start_from_survey(options, plans, streams);
   const body::PlanPtr plan = named_plan("start", plans, options.body, streams);

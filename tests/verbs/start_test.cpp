@@ -49,6 +49,24 @@ TEST(Start, NeverReplacesAFile) {
   EXPECT_EQ(workshop.text("mine.yaml"), "precious\n");
 }
 
+// Two at once: one writes, the other says that it is there, whichever comes first.
+TEST(Start, NeverReplacesAFileThatCameMeanwhile) {
+  for (int round = 0; round < 10; ++round) {
+    const Workshop workshop;
+    const std::string both =
+        "(for car in one two; do " TINWORM_PROGRAM
+        " start small-body --panels panels --car $car -o new.yaml >/dev/null 2>$car.messages; "
+        "echo $? >>statuses & done; wait)";
+    workshop.run("--version", both);
+    EXPECT_THAT(workshop.text("statuses"), testing::AnyOf("0\n3\n", "3\n0\n"));
+    const std::string messages = workshop.text("one.messages") + workshop.text("two.messages");
+    EXPECT_THAT(messages, HasSubstr("start never replaces one"));
+    const bool one_was_told = workshop.text("two.messages").find("wrote") == std::string::npos;
+    EXPECT_THAT(workshop.text("new.yaml"),
+                HasSubstr(one_was_told ? "  name: one\n" : "  name: two\n"));
+  }
+}
+
 TEST(Start, FromAnEarlierSurvey) {
   const Workshop workshop;
   const Ended ended = workshop.run("start --from good.yaml --panels panels -o new.yaml");
