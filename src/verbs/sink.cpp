@@ -2,21 +2,18 @@
 
 #include <fmt/format.h>
 
-#include "output/whole_file.hpp"
-
 namespace tinworm::verbs {
 
-void Sink::add(const std::string& text) {
-  if (to_.path == "-") {
-    streams_.print(text);
-  } else {
-    whole_ += text;
-  }
+void Sink::add(std::string_view text) {
+  if (to_.path == "-") return streams_.print(text);
+  if (text.empty()) return;
+  if (!file_) file_.emplace(to_.path);
+  file_->add(text);
 }
 
 void Sink::finish() {
-  if (to_.path == "-" || whole_.empty()) return;
-  output::write_whole(to_.path, whole_);
+  if (!file_) return;
+  file_->finish();
   streams_.tell(fmt::format("wrote {}\n", to_.path));
 }
 

@@ -1,25 +1,27 @@
 // Where the results of many surveys go.
 #pragma once
 
-#include <string>
+#include <optional>
+#include <string_view>
 
+#include "output/whole_file.hpp"
 #include "verbs/destination.hpp"
 #include "verbs/streams.hpp"
 
 namespace tinworm::verbs {
 
-// Results as they come where they go to standard output, else kept until all are there: a file is
-// written whole.
+// Results as they come, none of them kept. A file is there whole, and only once all are: nothing is
+// written where nothing came.
 class Sink {
  public:
   Sink(const Destination& to, const Streams& streams) : to_(to), streams_(streams) {}
-  void add(const std::string& text);
-  void finish();  // throws output::FileError where the file can't be written
+  void add(std::string_view text);  // throws output::FileError where it can't be written
+  void finish();                    // the same
 
  private:
   const Destination& to_;
   const Streams& streams_;
-  std::string whole_;
+  std::optional<output::WholeFile> file_;
 };
 
 }  // namespace tinworm::verbs

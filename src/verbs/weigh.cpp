@@ -86,6 +86,7 @@ ExitStatus run(const WeighOptions& options, const Streams& streams) {
             done};
   };
   Sink sink(options.to, streams);
+  const bool as_table = many && options.to.kind == Kind::text && options.explain.empty();
   std::vector<output::Row> lines;
   bool first = true;
   const ExitStatus status =
@@ -94,9 +95,9 @@ ExitStatus run(const WeighOptions& options, const Streams& streams) {
         if (first && options.to.kind == Kind::csv) sink.add(output::weigh_csv_header());
         first = false;
         sink.add(outcome.results);
-        lines.push_back(outcome.line);
+        if (as_table) lines.push_back(outcome.line);
       });
-  if (many && options.to.kind == Kind::text && options.explain.empty()) {
+  if (as_table) {
     sink.add(rules_of_many(*rules, style));
     sink.add(output::table(output::weigh_line_columns(), lines, style.width, ""));
   }

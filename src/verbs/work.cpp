@@ -98,6 +98,7 @@ ExitStatus run(const WorkOptions& options, const Streams& streams) {
     return {std::move(text), complaints, output::work_line(result, plan), done};
   };
   Sink sink(options.to, streams);
+  const bool as_table = many && options.to.kind == Kind::text;
   std::vector<output::Row> lines;
   bool first = true;
   const ExitStatus status =
@@ -106,9 +107,9 @@ ExitStatus run(const WorkOptions& options, const Streams& streams) {
         if (first && options.to.kind == Kind::csv) sink.add(output::work_csv_header());
         first = false;
         sink.add(outcome.results);
-        lines.push_back(outcome.line);
+        if (as_table) lines.push_back(outcome.line);
       });
-  if (many && options.to.kind == Kind::text && !lines.empty()) {
+  if (!lines.empty()) {
     sink.add(above_many(*rates, style));
     sink.add(
         output::table(output::work_line_columns(rates->rates.currency), lines, style.width, ""));
