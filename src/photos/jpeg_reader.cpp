@@ -104,6 +104,16 @@ class Reader {
     }
   }
 
+  std::int64_t coefficient_bytes() {
+    if (jpeg_has_multiple_scans(&jpeg_) == FALSE) return 0;
+    std::int64_t blocks = 0;
+    for (int i = 0; i < jpeg_.num_components; ++i) {
+      const jpeg_component_info& each = jpeg_.comp_info[i];
+      blocks += std::int64_t{each.width_in_blocks} * each.height_in_blocks;
+    }
+    return blocks * DCTSIZE2 * std::int64_t{sizeof(JCOEF)};
+  }
+
   Orientation orientation() const {
     for (auto* marker = jpeg_.marker_list; marker != nullptr; marker = marker->next) {
       const std::string_view data(reinterpret_cast<const char*>(marker->data), marker->data_length);
@@ -175,6 +185,16 @@ tl::expected<Pixels, Refusal> read_jpeg(std::string_view jpeg, int greatest_side
     return upright(reader.read(greatest_side_px), orientation);
   } catch (const Failure& failure) {
     return tl::unexpected(refusal(failure));
+  }
+}
+
+std::int64_t coefficient_bytes(std::string_view jpeg) {
+  try {
+    Reader reader;
+    reader.read_header(jpeg);
+    return reader.coefficient_bytes();
+  } catch (const Failure&) {  // as reading it will tell
+    return 0;
   }
 }
 

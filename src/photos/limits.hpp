@@ -8,8 +8,8 @@
 namespace tinworm::photos {
 
 constexpr std::int64_t most_pixels = 200'000'000;
-// Of coefficients, which a JPEG in several scans has to hold whole: 2 bytes a sample, so about
-// 180 million pixels of a camera's usual half-size colour.
+// Of coefficients, which a JPEG in several scans has to hold whole, for all that are read at once:
+// 2 bytes a sample, so about 180 million pixels of a camera's usual half-size colour.
 constexpr std::int64_t most_held_bytes = 512 << 20;
 // A camera's progressive JPEG has about ten; each may cost a pass over the whole picture.
 constexpr int most_scans = 100;

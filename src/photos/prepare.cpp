@@ -17,4 +17,8 @@ tl::expected<Prepared, Refusal> prepare(std::string_view jpeg, const Wanted& wan
   return Prepared{write_jpeg(*pixels, wanted.quality), pixels->width_px, pixels->height_px};
 }
 
+std::int64_t held_bytes(std::string_view jpeg) {
+  return coefficient_bytes(jpeg);
+}
+
 }  // namespace tinworm::photos

@@ -1,6 +1,7 @@
 // From a camera's file to the picture that goes into a paper.
 #pragma once
 
+#include <cstdint>
 #include <string_view>
 
 #include <tl/expected.hpp>
@@ -25,5 +26,9 @@ struct Wanted {
 // the same bytes. Memory is that of the picture as wanted and some rows, but a JPEG in several
 // scans is held whole. Safe on any thread. Throws std::invalid_argument for a wish out of range.
 tl::expected<Prepared, Refusal> prepare(std::string_view jpeg, const Wanted& wanted);
+
+// About how many bytes `prepare` will hold for this file beside it, by its header: much only for a
+// JPEG in several scans. 0 for what can't be read.
+std::int64_t held_bytes(std::string_view jpeg);
 
 }  // namespace tinworm::photos

@@ -7,7 +7,9 @@
 #include <fmt/format.h>
 
 #include "output/progress.hpp"
+#include "photos/limits.hpp"
 #include "survey/named_photos.hpp"
+#include "verbs/budget.hpp"
 #include "verbs/in_order.hpp"
 #include "verbs/photo_file.hpp"
 
@@ -16,9 +18,11 @@ namespace {
 
 using Shown = tl::expected<photos::Prepared, photos::Refusal>;
 
-Shown shown(const std::string& folder, const std::string& path, const photos::Wanted& wanted) {
+Shown shown(const std::string& folder, const std::string& path, const photos::Wanted& wanted,
+            Budget& memory) {
   const auto bytes = read_photo(folder, path);
   if (!bytes) return tl::unexpected(bytes.error());
+  const Budget::Share share(memory, photos::held_bytes(*bytes));
   return photos::prepare(*bytes, wanted);
 }
 
@@ -52,9 +56,10 @@ ShelvedPhotos shelve_photos(const Loaded& loaded, const PhotoOptions& options,
   std::map<std::string, photos::Refusal> refused;
   output::Progress progress(streams.messages, paths.size(), !streams.quiet);
   std::size_t taken = 0;
+  Budget memory(photos::most_held_bytes);
   in_order(
       paths.size(), options.jobs,
-      [&](std::size_t i) { return shown(folder, paths[i], options.wanted); },
+      [&](std::size_t i) { return shown(folder, paths[i], options.wanted, memory); },
       [&](Shown& photo) {
         const std::string& path = paths[taken];
         if (photo) {

@@ -23,7 +23,8 @@ struct ShelvedPhotos {
 };
 
 // Of a survey that was read well; paths go from its file's folder, and a link that leads out of it
-// is refused. At most one photo for each thread is held as the camera left it. A bar shows how far
+// is refused. At most one photo for each thread is held as the camera left it, and all threads
+// together hold no more whole pictures than photos/limits.hpp has it. A bar shows how far
 // it is. Nothing is thrown for a photo that isn't there, can't be read or is broken.
 ShelvedPhotos shelve_photos(const Loaded& loaded, const PhotoOptions& options,
                             const Streams& streams);

@@ -304,5 +304,17 @@ TEST(Prepare, WantsWhatCanBe) {
   }
 }
 
+// Of 64 coefficients a block, 2 bytes each: 4 x 3 blocks of a whole colour channel of 32 x 24. Our
+// JPEGs have the other two at half the size: 2 x 2 each.
+TEST(Prepare, TellsWhatItWillHold) {
+  const Pixels pixels = quarters(32, 24);
+  Recipe recipe;
+  EXPECT_EQ(held_bytes(made_jpeg(pixels, recipe)), 0) << "row by row";
+  recipe.scans = Scans::progressive;
+  EXPECT_EQ(held_bytes(made_jpeg(pixels, recipe)), (12 + 4 + 4) * 64 * 2);
+  EXPECT_EQ(held_bytes("no JPEG"), 0);
+  EXPECT_EQ(held_bytes(""), 0);
+}
+
 }  // namespace
 }  // namespace tinworm::photos
