@@ -14,6 +14,7 @@
 #include "verbs/command_error.hpp"
 #include "verbs/command_line.hpp"
 #include "verbs/compare.hpp"
+#include "verbs/last_words.hpp"
 #include "verbs/listing.hpp"
 #include "verbs/map.hpp"
 #include "verbs/report.hpp"
@@ -62,13 +63,13 @@ int main(int count, char** words) {
   // A reader that goes away and a file at its limit are then errors of `write`, told like others.
   std::signal(SIGPIPE, SIG_IGN);
   std::signal(SIGXFSZ, SIG_IGN);
-  tinworm::verbs::Streams streams;
   tinworm::output::remove_drafts_with_the_program();
+  tinworm::verbs::Streams streams;
   try {
     return tinworm::verbs::run_command(std::vector<std::string>(words + (count > 0), words + count),
                                        streams);
-  } catch (const std::exception& error) {  // of our own making, or no memory
-    streams.complain(fmt::format("tinworm: this should not happen: {}\n", error.what()));
+  } catch (const std::exception& error) {
+    streams.complain(tinworm::verbs::last_words(error));
     return tinworm::verbs::file_trouble;
   }
 }

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <new>
 #include <stdexcept>
 
 #include <fmt/format.h>
@@ -103,21 +104,27 @@ double coordinate(double mm) {
   return value;
 }
 
-void check(cairo_t* cairo, const char* doing) {
-  const cairo_status_t status = cairo_status(cairo);
+void check(cairo_status_t status, const char* doing) {
   if (status == CAIRO_STATUS_SUCCESS) return;
+  if (status == CAIRO_STATUS_NO_MEMORY) throw std::bad_alloc();
   throw std::runtime_error(fmt::format("{}: {}", doing, cairo_status_to_string(status)));
+}
+
+void check(cairo_t* cairo, const char* doing) {
+  check(cairo_status(cairo), doing);
 }
 
 void check(cairo_surface_t* surface, const char* doing) {
-  const cairo_status_t status = cairo_surface_status(surface);
-  if (status == CAIRO_STATUS_SUCCESS) return;
-  throw std::runtime_error(fmt::format("{}: {}", doing, cairo_status_to_string(status)));
+  check(cairo_surface_status(surface), doing);
 }
 
 cairo_status_t append_to_string(void* string, const unsigned char* data, unsigned int length) {
-  static_cast<std::string*>(string)->append(reinterpret_cast<const char*>(data), length);
-  return CAIRO_STATUS_SUCCESS;
+  try {
+    static_cast<std::string*>(string)->append(reinterpret_cast<const char*>(data), length);
+    return CAIRO_STATUS_SUCCESS;
+  } catch (const std::bad_alloc&) {  // Cairo is C: nothing may be thrown through it
+    return CAIRO_STATUS_NO_MEMORY;
+  }
 }
 
 void paint(cairo_t* cairo, const scene::Page& page, Warnings* warnings) {

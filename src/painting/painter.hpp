@@ -9,7 +9,9 @@ namespace tinworm::painting {
 
 void paint(cairo_t* cairo, const scene::Page& page, Warnings* warnings);
 
-// Throws std::runtime_error with Cairo's words unless all went well.
+// Throws std::bad_alloc for want of memory, std::runtime_error with Cairo's words for anything else
+// that did not go well.
+void check(cairo_status_t status, const char* doing);
 void check(cairo_t* cairo, const char* doing);
 void check(cairo_surface_t* surface, const char* doing);
 

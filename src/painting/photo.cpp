@@ -51,9 +51,7 @@ void attach(cairo_surface_t* surface, const char* type, const std::string& text)
   const cairo_status_t status = cairo_surface_set_mime_data(
       surface, type, bytes, kept->size(),
       [](void* string) { delete static_cast<std::string*>(string); }, kept.get());
-  if (status != CAIRO_STATUS_SUCCESS) {
-    throw std::runtime_error(fmt::format("holding a photo: {}", cairo_status_to_string(status)));
-  }
+  check(status, "holding a photo");
   [[maybe_unused]] const std::string* const of_cairo = kept.release();
 }
 
