@@ -1,7 +1,7 @@
 // Numbers beside the drawing, where there is room and where there is none.
 #include "scene/label.hpp"
 
-#include <gmock/gmock.h>
+#include <fmt/format.h>
 #include <gtest/gtest.h>
 
 #include "scene/body_view.hpp"
