@@ -140,6 +140,7 @@ struct Plan {
   std::string name;
   int version = 1;
   std::string title;
+  std::string sha256;  // of its file; empty: built in
   Construction construction = Construction::unitary;
   Size size;
   geometry::Interval x;  // where the car's length lies: front end is negative

@@ -15,17 +15,18 @@ const quantity::PartialDate& date_of(const Result& result) {
 }
 
 Refusal twice(const Result& a, const Result& b) {
-  if (a.file == b.file) return {fmt::format("{} is named twice", a.file), "Name each survey once."};
-  return {fmt::format("{} and {} are the same survey, byte for byte", a.file, b.file),
+  if (a.named == b.named)
+    return {fmt::format("{} is named twice", a.named), "Name each survey once."};
+  return {fmt::format("{} and {} are the same survey, byte for byte", a.named, b.named),
           "Leave one out."};
 }
 
 Refusal one_date(const Result& a, const Result& b) {
   if (date_of(a) == date_of(b))
-    return {fmt::format("{} and {} have the same date, {}", a.file, b.file, date_of(a).text()),
+    return {fmt::format("{} and {} have the same date, {}", a.named, b.named, date_of(a).text()),
             "A comparison needs surveys of different dates."};
-  return {fmt::format("{} of {} and {} of {}: which came first isn't told", a.file,
-                      date_of(a).text(), b.file, date_of(b).text()),
+  return {fmt::format("{} of {} and {} of {}: which came first isn't told", a.named,
+                      date_of(a).text(), b.named, date_of(b).text()),
           "Give the month or day of both visits."};
 }
 
@@ -42,12 +43,12 @@ std::vector<Refusal> refusals(const std::vector<Result>& results) {
   for (std::size_t i = 0; i < results.size(); ++i) {
     const Result& later = results[i];
     if (i > 0 && later.body->name != results[0].body->name)
-      all.push_back({fmt::format("{} is of the body {}, {} of {}", results[0].file,
-                                 results[0].body->name, later.file, later.body->name),
+      all.push_back({fmt::format("{} is of the body {}, {} of {}", results[0].named,
+                                 results[0].body->name, later.named, later.body->name),
                      "Only surveys of one kind of body have zones to compare."});
     for (std::size_t k = 0; k < i; ++k) {
       const Result& earlier = results[k];
-      if (earlier.sha256 == later.sha256 || earlier.file == later.file)
+      if (earlier.sha256 == later.sha256 || earlier.named == later.named)
         all.push_back(twice(earlier, later));
       else if (date_of(earlier).last() >= date_of(later).first())
         all.push_back(one_date(earlier, later));

@@ -14,7 +14,6 @@
 #include "yaml/problem.hpp"
 
 namespace tinworm::output {
-namespace {
 
 namespace fs = std::filesystem;
 
@@ -31,8 +30,6 @@ std::string nearest_sibling(const std::string& path) {
   if (near.empty()) return {};
   return fmt::format("did you mean \"{}\"?", (wanted.parent_path() / near).string());
 }
-
-}  // namespace
 
 std::string read_whole(const std::string& path, std::size_t most_bytes) {
   if (path.empty()) throw FileError("\"\"", "a file needs a name");

@@ -1,5 +1,5 @@
-// A result in plain words for a terminal: the verdict first, what was not seen always said, the
-// caution last. Burdens are words here; their figures are in JSON, CSV and `--explain`.
+// A result in plain words: the verdict first, what was not seen always said, the caution last.
+// Burdens are words here; their figures are in JSON, CSV and `--explain`.
 #pragma once
 
 #include <string>
@@ -14,7 +14,8 @@ namespace tinworm::output {
 struct TextStyle {
   int width = 100;
   quantity::Units units = quantity::Units::mm;
-  bool bold = false;  // headings in bold, for a terminal
+  bool bold = false;      // headings in bold, for a terminal
+  bool terminal = false;  // it is shown, not kept
 };
 
 std::string weigh_text(const weighing::Result& result, const TextStyle& style = {});

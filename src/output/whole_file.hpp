@@ -15,6 +15,9 @@ namespace tinworm::output {
 // not allowed, larger than `most_bytes`.
 std::string read_whole(const std::string& path, std::size_t most_bytes);
 
+// Where there is no file at `path`: "did you mean "wherry.pdf"?", a name of its folder; or empty.
+std::string nearest_sibling(const std::string& path);
+
 // A file written piece by piece that comes to `path` whole or not at all: into a new file beside
 // it, to the disk, then renamed over it. A file already there keeps its permissions, and is
 // untouched if anything fails or `finish` is never called. A link is followed to what it names. `-`

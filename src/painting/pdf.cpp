@@ -18,7 +18,7 @@ void set_metadata(cairo_surface_t* surface, const Metadata& metadata) {
   set(CAIRO_PDF_METADATA_TITLE, metadata.title);
   set(CAIRO_PDF_METADATA_AUTHOR, metadata.author);
   set(CAIRO_PDF_METADATA_SUBJECT, metadata.subject);
-  set(CAIRO_PDF_METADATA_KEYWORDS, metadata.keywords);
+  set(CAIRO_PDF_METADATA_KEYWORDS, metadata.record);
   set(CAIRO_PDF_METADATA_CREATOR, metadata.creator);
   set(CAIRO_PDF_METADATA_CREATE_DATE, metadata.date);
   set(CAIRO_PDF_METADATA_MOD_DATE, metadata.date);
@@ -91,8 +91,8 @@ void add_outline(cairo_surface_t* surface, const scene::Page& page, std::size_t 
   for (const scene::Outlined& part : parts) {
     const std::string where = fmt::format("page={} pos=[{:.3f} {:.3f}]", number,
                                           points(part.at.x_mm), points(part.at.y_mm));
-    cairo_pdf_surface_add_outline(surface, CAIRO_PDF_OUTLINE_ROOT, part.text.c_str(),
-                                  where.c_str(), CAIRO_PDF_OUTLINE_FLAG_OPEN);
+    cairo_pdf_surface_add_outline(surface, CAIRO_PDF_OUTLINE_ROOT, part.text.c_str(), where.c_str(),
+                                  CAIRO_PDF_OUTLINE_FLAG_OPEN);
   }
 }
 

@@ -71,7 +71,7 @@ void set_text(Writer& writer, const Metadata& metadata) {
                                                          {"Description", metadata.description},
                                                          {"Creation Time", metadata.date},
                                                          {"Software", metadata.creator},
-                                                         {"Survey SHA-256", metadata.fingerprint}};
+                                                         {"Record", metadata.record}};
   std::vector<png_text> chunks;
   for (auto& [key, text] : pairs) {
     if (text.empty()) continue;

@@ -94,7 +94,7 @@ std::string head(const Metadata& metadata) {
   };
   return fmt::format("<title>{}</title>\n<desc>{}{}{}{}{}</desc>\n", escaped(metadata.title),
                      part("", metadata.description), part("Date: ", metadata.date),
-                     part("By: ", metadata.author), part("Survey SHA-256: ", metadata.fingerprint),
+                     part("By: ", metadata.author), part("Record: ", metadata.record),
                      part("Made with ", metadata.creator));
 }
 

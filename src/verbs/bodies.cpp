@@ -14,6 +14,8 @@
 #include "verbs/command_error.hpp"
 #include "verbs/named_plan.hpp"
 #include "verbs/picture.hpp"
+#include "verbs/record.hpp"
+#include "verbs/record_words.hpp"
 #include "verbs/source_date.hpp"
 
 namespace tinworm::verbs {
@@ -171,7 +173,7 @@ std::string key_picture(const body::PlanPtr& plan, const BodiesOptions& options,
   painting::Metadata metadata;
   metadata.title = fmt::format("{}: key to the zones", plan->title);
   metadata.subject = "Numbered zones, stations and mounts of a body";
-  metadata.keywords = fmt::format("{} {}", plan->name, plan->version);
+  metadata.record = text(record_of(words_of(options), options.to.kind, *plan));
   metadata.creator = "tinworm " TINWORM_VERSION;
   // Plans carry no date, and the clock's would make no two files alike.
   metadata.date = date_of_file("bodies", {});

@@ -96,7 +96,7 @@ std::string json_of(const Loaded& loaded, const std::vector<Advice>& advice,
   for (const Advice& each : advice) questions.push_back(text(each));
   return output::json_text({{"tinworm", TINWORM_VERSION},
                             {"kind", "check"},
-                            {"file", loaded.file},
+                            {"file", fs::path(loaded.file).filename()},
                             {"sha256", loaded.sha256},
                             {"rules", changed.empty() ? "default" : rules.file},
                             {"rules_changed", changed},
@@ -145,11 +145,12 @@ std::vector<Advice> advice_on(const Loaded& loaded, const Loaded* before,
 // By its bytes alone: a survey with mistakes has a fingerprint too.
 ExitStatus hold_against(const CheckOptions& options, const Streams& streams) {
   const std::string& file = options.files.front();
-  constexpr std::size_t most_output_bytes = 256u << 20;
-  const Match found = match(output::read_whole(options.matches, most_output_bytes), options.matches,
-                            output::sha256(output::read_whole(file, most_bytes)), file);
+  const Match found =
+      match({file, output::sha256(output::read_whole(file, most_bytes)), options.matches,
+             options.common.rules, options.rates, options.common.panels});
   streams.print(found.text);
-  return found.same ? done : errors_in_files;
+  streams.complain(found.messages);
+  return found.belonging == Belonging::identical ? done : errors_in_files;
 }
 
 }  // namespace

@@ -19,8 +19,9 @@ Command parse_check(const Arguments& arguments) {
               "an earlier survey of the same car: asks for its stations too");
   line.option(
       "--matches", "OUTPUT", options.matches,
-      "tells whether this PDF, SVG, PNG, JSON or text came from the survey as it stands; of a "
-      "comparison, whether from it among others");
+      "makes this PDF, SVG, PNG, JSON or text again and tells whether it belongs to the survey as "
+      "it stands: identical; names this survey but differs; not from it; or can't tell");
+  line.option("--rates", "FILE", options.rates, "the rates that OUTPUT was made by");
   line.flag("--strict", options.strict, "questions give exit status 1 too");
   common.declare_rules(line);
   common.declare(line);
@@ -35,6 +36,10 @@ Command parse_check(const Arguments& arguments) {
   if (!options.matches.empty() && are_many(options.files)) {
     throw CommandError("check", "--matches holds one output against one survey",
                        "Name one survey.");
+  }
+  if (!options.rates.empty() && options.matches.empty()) {
+    throw CommandError("check", "--rates goes with --matches: no question rests on rates",
+                       "Leave it out.");
   }
   if (!options.before.empty() && are_many(options.files)) {
     throw CommandError("check", "--before goes with one survey to check, not several",

@@ -15,6 +15,8 @@
 #include "scene/comparison.hpp"
 #include "verbs/command_error.hpp"
 #include "verbs/picture.hpp"
+#include "verbs/record.hpp"
+#include "verbs/record_words.hpp"
 #include "verbs/source_date.hpp"
 #include "verbs/weigh.hpp"
 
@@ -51,10 +53,10 @@ void must_compare(const std::vector<weighing::Result>& results) {
 }
 
 std::string text_of(const history::Comparison& comparison, const CompareOptions& options,
-                    const Streams& streams) {
+                    const Record& record, const Streams& streams) {
   switch (options.to.kind) {
     case Kind::json:
-      return output::json_text(output::compare_json(comparison), output::Lines::many);
+      return json_with(record, output::compare_json(comparison), output::Lines::many);
     case Kind::csv:
       return output::compare_csv(comparison);
     default:
@@ -63,24 +65,17 @@ std::string text_of(const history::Comparison& comparison, const CompareOptions&
   output::TextStyle style;
   if (options.to.path == "-") style = streams.style(options.common.no_colour);
   style.units = options.units;
-  return output::compare_text(comparison, style);
-}
-
-bool is_picture(Kind kind) {
-  return kind == Kind::pdf || kind == Kind::svg || kind == Kind::png;
+  return output::compare_text(comparison, style) + last_line(record, style);
 }
 
 // The same input gives the same bytes: the day of the latest survey, never the clock.
-painting::Metadata metadata_of(const history::Comparison& comparison) {
+painting::Metadata metadata_of(const history::Comparison& comparison, const Record& record) {
   const weighing::Result &first = comparison.surveys.front(), &last = comparison.latest();
   painting::Metadata metadata;
   metadata.title = fmt::format("{}, {} to {}", output::car_text(last.survey.car),
                                first.survey.visit.date.text(), last.survey.visit.date.text());
   metadata.subject = "Corrosion surveys compared";
-  for (const weighing::Result& each : comparison.surveys)
-    metadata.fingerprint += (metadata.fingerprint.empty() ? "" : " ") + each.sha256;
-  metadata.keywords = fmt::format("{} {}, survey SHA-256 {}", last.body->name, last.body->version,
-                                  metadata.fingerprint);
+  metadata.record = text(record);
   metadata.creator = "tinworm " TINWORM_VERSION;
   metadata.date = date_of_file("compare", last.survey.visit.date.first());
   metadata.description = scene::picture_description(comparison);
@@ -88,7 +83,7 @@ painting::Metadata metadata_of(const history::Comparison& comparison) {
 }
 
 std::string picture_of(const history::Comparison& comparison, const CompareOptions& options,
-                       const Streams& streams) {
+                       const Record& record, const Streams& streams) {
   const scene::ComparisonOptions drawing{options.picture.paper, options.units};
   const auto pages =
       options.to.kind == Kind::pdf
@@ -100,8 +95,8 @@ std::string picture_of(const history::Comparison& comparison, const CompareOptio
                                    word(options.picture.sheet)),
                        "");
   painting::Warnings warnings;
-  std::string picture =
-      picture_of(pages, metadata_of(comparison), options.to.kind, options.picture, warnings);
+  std::string picture = picture_of(pages, metadata_of(comparison, record), options.to.kind,
+                                   options.picture, warnings);
   if (options.to.kind != Kind::pdf && pages.size() > 1)
     warnings.push_back(
         "a list found no room beside the map and is on a page that this picture lacks; a PDF has "
@@ -126,8 +121,10 @@ ExitStatus run(const CompareOptions& options, const Streams& streams) {
   history::sort_by_date(*results);
   must_compare(*results);
   const history::Comparison comparison = history::compare(std::move(*results), rules->constants);
-  const std::string text = is_picture(options.to.kind) ? picture_of(comparison, options, streams)
-                                                       : text_of(comparison, options, streams);
+  const Record record = record_of(words_of(options), options.to.kind, comparison.surveys, *rules);
+  const std::string text = is_picture(options.to.kind)
+                               ? picture_of(comparison, options, record, streams)
+                               : text_of(comparison, options, record, streams);
   if (options.to.path == "-") {
     streams.print(text);
   } else {

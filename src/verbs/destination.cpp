@@ -16,10 +16,6 @@ namespace fs = std::filesystem;
 
 constexpr Kind all_kinds[] = {Kind::text, Kind::json, Kind::csv, Kind::pdf, Kind::svg, Kind::png};
 
-bool is_picture(Kind kind) {
-  return kind == Kind::pdf || kind == Kind::svg || kind == Kind::png;
-}
-
 // Without its dot, in lower case.
 std::string ending_of(const std::string& path) {
   std::string ending = fs::path(path).extension().string();
@@ -102,6 +98,10 @@ std::string_view word(Kind kind) {
       break;
   }
   return "png";
+}
+
+bool is_picture(Kind kind) {
+  return kind == Kind::pdf || kind == Kind::svg || kind == Kind::png;
 }
 
 std::optional<Kind> kind_of(std::string_view text) {

@@ -10,6 +10,7 @@ namespace tinworm::verbs {
 
 enum class Kind { text, json, csv, pdf, svg, png };
 std::string_view word(Kind kind);  // also the ending of files, but for text: "txt"
+bool is_picture(Kind kind);        // pdf, svg, png
 std::optional<Kind> kind_of(std::string_view word);
 
 struct Destination {

@@ -8,6 +8,8 @@
 #include "scene/listing.hpp"
 #include "verbs/command_error.hpp"
 #include "verbs/picture.hpp"
+#include "verbs/record.hpp"
+#include "verbs/record_words.hpp"
 #include "verbs/weigh.hpp"
 
 namespace tinworm::verbs {
@@ -24,8 +26,16 @@ std::vector<scene::Page> pages_of(const weighing::Result& result, const ListingO
   return {std::move(*page)};
 }
 
-painting::Metadata metadata_for_sale(const weighing::Result& result) {
-  painting::Metadata metadata = metadata_of("listing", result);
+// Without the names of files: they may say more than a buyer should read.
+Record record_for_sale(const weighing::Result& result, const RulesInForce& rules,
+                       const ListingOptions& options) {
+  Record record = record_of(words_of(options), options.to.kind, {result}, rules);
+  for (Input& each : record.inputs) each.file.clear();
+  return record;
+}
+
+painting::Metadata metadata_for_sale(const weighing::Result& result, const Record& record) {
+  painting::Metadata metadata = metadata_of("listing", result, record);
   metadata.subject = "Corrosion survey, for a sale";
   metadata.author = result.survey.visit.by;
   return metadata;
@@ -52,7 +62,8 @@ ExitStatus run(const ListingOptions& options, const Streams& streams) {
                                               result.body->name, word(options.picture.sheet)));
   painting::Warnings warnings;
   const std::string picture =
-      picture_of(pages, metadata_for_sale(result), options.to.kind, options.picture, warnings);
+      picture_of(pages, metadata_for_sale(result, record_for_sale(result, *rules, options)),
+                 options.to.kind, options.picture, warnings);
   for (const std::string& warning : warnings)
     streams.complain(fmt::format("tinworm: {}: {}\n", options.file, warning));
   if (options.to.path == "-") {

@@ -12,6 +12,8 @@
 #include "verbs/command_error.hpp"
 #include "verbs/over_surveys.hpp"
 #include "verbs/picture.hpp"
+#include "verbs/record.hpp"
+#include "verbs/record_words.hpp"
 #include "verbs/weigh.hpp"
 
 namespace tinworm::verbs {
@@ -55,8 +57,10 @@ Outcome draw(const Loaded& loaded, const RulesInForce& rules, const std::string&
             wrong_command};
   }
   painting::Warnings warnings;
-  const std::string picture =
-      picture_of(pages, metadata_of("map", result), options.to.kind, options.picture, warnings);
+  const std::string picture = picture_of(
+      pages,
+      metadata_of("map", result, record_of(words_of(options), options.to.kind, {result}, rules)),
+      options.to.kind, options.picture, warnings);
   if (options.to.kind != Kind::pdf && pages.size() > 1) {
     warnings.push_back(
         result.rules_changed.empty()

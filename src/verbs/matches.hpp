@@ -1,25 +1,28 @@
-// Whether an output came from a survey as it stands: by the fingerprint that every output carries,
-// a comparison those of all its surveys.
+// Whether an output belongs to a survey as it stands: its record is read, the output made again
+// from the survey, and the two compared byte for byte. What an output says of itself proves
+// nothing.
 #pragma once
 
 #include <string>
-#include <string_view>
-#include <vector>
+
+#include "verbs/drawn_again.hpp"
 
 namespace tinworm::verbs {
 
-// The fingerprints of the surveys that `output` was made of, each once, as they are written there:
-// all 64 digits of SHA-256 in JSON and in the metadata of pictures, the first 12 in text. Several
-// in a comparison; empty where it has none.
-std::vector<std::string> fingerprints_in(std::string_view output);
-
-struct Match {
-  bool same = false;  // the survey is the one, or among those, that the output was made of
-  std::string text;   // a sentence for the user
+enum class Belonging {
+  identical,
+  differs,      // it names the survey, but something else is made of it
+  not_from_it,  // it names other surveys, or none
+  cannot_tell   // no record, another version of the program, or an input not at hand
 };
 
-// `output_file` and `survey_file` as named on the command line.
-Match match(std::string_view output, const std::string& output_file, const std::string& sha256,
-            const std::string& survey_file);
+struct Match {
+  Belonging belonging = Belonging::cannot_tell;
+  std::string text;      // a line for the user, which begins with the output's name and the answer
+  std::string messages;  // why it couldn't be made again, where that was tried
+};
+
+// `at_hand.output` is the file to look into. Throws output::FileError.
+Match match(const AtHand& at_hand);
 
 }  // namespace tinworm::verbs

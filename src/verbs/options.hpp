@@ -51,6 +51,7 @@ struct CheckOptions {
   Destination to;
   CommonOptions common;
   std::string matches;  // an output to hold against the one survey; empty: none
+  std::string rates;    // file of rates that the output was made by; may be empty
 };
 
 struct WeighOptions {

@@ -6,6 +6,7 @@
 
 #include <fmt/format.h>
 
+#include "output/fingerprint.hpp"
 #include "output/progress.hpp"
 #include "photos/limits.hpp"
 #include "survey/named_photos.hpp"
@@ -16,14 +17,17 @@
 namespace tinworm::verbs {
 namespace {
 
-using Shown = tl::expected<photos::Prepared, photos::Refusal>;
+struct Shown {
+  tl::expected<photos::Prepared, photos::Refusal> photo;
+  std::string sha256;  // of the file; empty where it can't be read
+};
 
 Shown shown(const std::string& folder, const std::string& path, const photos::Wanted& wanted,
             Budget& memory) {
   const auto bytes = read_photo(folder, path);
-  if (!bytes) return tl::unexpected(bytes.error());
+  if (!bytes) return {tl::unexpected(bytes.error()), ""};
   const Budget::Share share(memory, photos::held_bytes(*bytes));
-  return photos::prepare(*bytes, wanted);
+  return {photos::prepare(*bytes, wanted), output::sha256(*bytes)};
 }
 
 std::vector<std::string> each_once(const std::vector<survey::Photo>& named) {
@@ -57,10 +61,13 @@ ShelvedPhotos shelve_photos(const Loaded& loaded, const PhotoOptions& options,
   output::Progress progress(streams.messages, paths.size(), !streams.quiet);
   std::size_t taken = 0;
   Budget memory(photos::most_held_bytes);
+  std::string prints;  // a line for each
   in_order(
       paths.size(), options.jobs,
       [&](std::size_t i) { return shown(folder, paths[i], options.wanted, memory); },
-      [&](Shown& photo) {
+      [&](Shown& each) {
+        auto& photo = each.photo;
+        prints += each.sha256 + "\n";
         const std::string& path = paths[taken];
         if (photo) {
           shelved.album.emplace(path, std::move(*photo));
@@ -70,6 +77,7 @@ ShelvedPhotos shelve_photos(const Loaded& loaded, const PhotoOptions& options,
         }
         progress.show(++taken);
       });
+  if (!paths.empty()) shelved.sha256 = output::sha256(prints);
   if (options.missing_photos || refused.empty()) return shelved;
   yaml::Problems problems;
   for (const survey::Photo& photo : named) {

@@ -19,6 +19,7 @@ struct PhotoOptions {
 
 struct ShelvedPhotos {
   photos::Album album;   // every photo that the survey names, by path
+  std::string sha256;    // of all that could be read, in order of path; empty: none is named
   std::string mistakes;  // of all that can't be shown, each with its place; empty: none, or allowed
 };
 

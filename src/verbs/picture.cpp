@@ -19,13 +19,12 @@ std::string_view word(scene::SheetKind sheet) {
   return "frame";
 }
 
-painting::Metadata metadata_of(const std::string& verb, const weighing::Result& result) {
+painting::Metadata metadata_of(const std::string& verb, const weighing::Result& result,
+                               const Record& record) {
   painting::Metadata metadata;
   const std::string date = result.survey.visit.date.text();
   metadata.title = fmt::format("{}, survey of {}", output::car_text(result.survey.car), date);
   metadata.subject = "Corrosion survey, map of the metal";
-  metadata.keywords = fmt::format("{} {}, survey SHA-256 {}", result.body->name,
-                                  result.body->version, result.sha256);
   metadata.creator = "tinworm " TINWORM_VERSION;
   // The same input gives the same bytes: the day of the survey, never the clock.
   metadata.date = date_of_file(verb, result.survey.visit.date.first());
@@ -38,7 +37,7 @@ painting::Metadata metadata_of(const std::string& verb, const weighing::Result& 
     metadata.description += " " + changed;
   }
   metadata.description += " " + result.caution;
-  metadata.fingerprint = result.sha256;
+  metadata.record = text(record);
   return metadata;
 }
 

@@ -12,6 +12,7 @@
 #include "body/checker.hpp"
 #include "body/reader.hpp"
 #include "output/file_error.hpp"
+#include "output/fingerprint.hpp"
 #include "output/whole_file.hpp"
 #include "verbs/surveys.hpp"
 
@@ -91,6 +92,7 @@ const PlanShelf::Book& PlanShelf::open(const Source& source) {
       reading.problems = body::check_plan(*reading.plan);
     }
     if (reading.plan && reading.problems.empty()) {
+      if (source.yaml.empty()) reading.plan->sha256 = output::sha256(text);
       book.plan = std::make_shared<const body::Plan>(std::move(*reading.plan));
     } else {
       book.refusal = fmt::format("the body plan {} has errors", source.file);

@@ -2,6 +2,7 @@
 
 #include <filesystem>
 
+#include "output/fingerprint.hpp"
 #include "output/whole_file.hpp"
 #include "rates/reader.hpp"
 #include "verbs/surveys.hpp"
@@ -15,7 +16,8 @@ std::optional<RatesInForce> load_rates(const std::string& file, const Streams& s
   const std::string text = output::read_whole(file, most_bytes);
   const rates::Reading reading = rates::read_rates(text);
   if (reading.file)
-    return RatesInForce{reading.file->rates, fs::path(file).filename(), reading.file->name};
+    return RatesInForce{reading.file->rates, fs::path(file).filename(), reading.file->name,
+                        output::sha256(text)};
   streams.complain(yaml::to_text(reading.problems, file, text));
   return std::nullopt;
 }

@@ -11,8 +11,9 @@ namespace tinworm::verbs {
 
 struct RatesInForce {
   rates::Rates rates;
-  std::string file;  // its name without folders, which may be private; empty: the defaults
-  std::string name;  // that it gives itself; may be empty
+  std::string file;    // its name without folders, which may be private; empty: the defaults
+  std::string name;    // that it gives itself; may be empty
+  std::string sha256;  // of its bytes
 };
 
 // None where the file has mistakes, every one of which was then told. An empty `file` is no file.

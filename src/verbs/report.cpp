@@ -9,23 +9,38 @@
 #include "painting/measure.hpp"
 #include "verbs/photo_shelf.hpp"
 #include "verbs/picture.hpp"
+#include "verbs/record.hpp"
+#include "verbs/record_words.hpp"
 #include "verbs/weigh.hpp"
 #include "verbs/work.hpp"
 
 namespace tinworm::verbs {
 namespace {
 
-painting::Metadata metadata_of_report(const weighing::Result& result) {
-  painting::Metadata metadata = metadata_of("report", result);
+painting::Metadata metadata_of_report(const weighing::Result& result, const Record& record) {
+  painting::Metadata metadata = metadata_of("report", result, record);
   metadata.subject = "Corrosion survey, report to the owner";
   metadata.author = result.survey.visit.by;
   return metadata;
 }
 
+auto count_missing(const photos::Album& album) {
+  return std::ranges::count_if(album, [](const auto& each) { return !each.second.has_value(); });
+}
+
+Record record_of_report(ReportOptions options, const weighing::Result& result,
+                        const RulesInForce& rules, const RatesInForce& rates,
+                        const ShelvedPhotos& photos) {
+  options.missing_photos = count_missing(photos.album) > 0;
+  Record record = record_of(words_of(options), options.to.kind, {result}, rules);
+  add_rates(record, rates);
+  if (!photos.sha256.empty()) record.inputs.push_back({InputKind::photos, "", photos.sha256});
+  return record;
+}
+
 // ", 2 photos missing"
 std::string gaps(const photos::Album& album) {
-  const auto missing =
-      std::ranges::count_if(album, [](const auto& each) { return !each.second.has_value(); });
+  const auto missing = count_missing(album);
   if (missing == 0) return "";
   return fmt::format(", {} photo{} missing", missing, missing == 1 ? "" : "s");
 }
@@ -52,7 +67,8 @@ ExitStatus run(const ReportOptions& options, const Streams& streams) {
   const std::vector<scene::Page> pages = documents::report(
       result, plan, photos.album, {options.paper, options.units}, painting::measure());
   painting::Warnings warnings;
-  const std::string pdf = painting::to_pdf(pages, metadata_of_report(result), &warnings);
+  const Record record = record_of_report(options, result, *rules, *rates, photos);
+  const std::string pdf = painting::to_pdf(pages, metadata_of_report(result, record), &warnings);
   for (const std::string& warning : warnings)
     streams.complain(fmt::format("tinworm: {}: {}\n", options.file, warning));
   if (options.to.path == "-") {

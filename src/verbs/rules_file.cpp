@@ -2,6 +2,7 @@
 
 #include <filesystem>
 
+#include "output/fingerprint.hpp"
 #include "output/whole_file.hpp"
 #include "rules/reader.hpp"
 #include "verbs/surveys.hpp"
@@ -20,7 +21,8 @@ std::optional<RulesInForce> load_rules(const std::string& file, const Streams& s
   const std::string text = output::read_whole(file, most_bytes);
   const rules::Reading reading = rules::read_rules(text);
   if (reading.file)
-    return RulesInForce{reading.file->rules, fs::path(file).filename(), reading.file->name};
+    return RulesInForce{reading.file->rules, fs::path(file).filename(), reading.file->name,
+                        output::sha256(text)};
   streams.complain(yaml::to_text(reading.problems, file, text));
   return std::nullopt;
 }

@@ -12,8 +12,9 @@ namespace tinworm::verbs {
 
 struct RulesInForce {
   rules::Rules constants;
-  std::string file;  // its name without folders, which may be private; empty: the defaults
-  std::string name;  // that it gives itself; may be empty
+  std::string file;    // its name without folders, which may be private; empty: the defaults
+  std::string name;    // that it gives itself; may be empty
+  std::string sha256;  // of its bytes
 };
 
 // The files a command reads, so that none of them is written over.

@@ -30,6 +30,7 @@ void Streams::tell(std::string_view text) const {
 output::TextStyle Streams::style(bool no_colour) const {
   output::TextStyle style;
   if (::isatty(results) != 1) return style;
+  style.terminal = true;
   winsize size{};
   constexpr int narrowest = 60;  // a table makes no sense in less
   if (::ioctl(results, TIOCGWINSZ, &size) == 0 && size.ws_col > 0) {

@@ -1,6 +1,7 @@
 #include "verbs/weigh.hpp"
 
 #include <algorithm>
+#include <filesystem>
 
 #include <fmt/format.h>
 #include <nlohmann/json.hpp>
@@ -13,6 +14,8 @@
 #include "rules/rules.hpp"
 #include "verbs/command_error.hpp"
 #include "verbs/over_surveys.hpp"
+#include "verbs/record.hpp"
+#include "verbs/record_words.hpp"
 #include "verbs/sink.hpp"
 #include "weighing/weigh.hpp"
 
@@ -23,25 +26,26 @@ const weighing::Zone& zone_to_explain(const weighing::Result& result, const std:
   for (const weighing::Zone& zone : result.zones) {
     if (output::zone_number(zone.number, zone.own) == wanted) return zone;
   }
-  throw CommandError("weigh", fmt::format("{} has no zone {}", result.file, wanted),
+  throw CommandError("weigh", fmt::format("{} has no zone {}", result.named, wanted),
                      fmt::format("\"tinworm bodies {}\" lists them.", result.body->name));
 }
 
-std::string text_of(const weighing::Result& result, const WeighOptions& options, bool many,
-                    const output::TextStyle& style) {
+std::string text_of(const weighing::Result& result, const WeighOptions& options,
+                    const Record& record, bool many, const output::TextStyle& style) {
   switch (options.to.kind) {
     case Kind::json:
-      return output::json_text(output::weigh_json(result),
-                               many ? output::Lines::one : output::Lines::many);
+      return json_with(record, output::weigh_json(result),
+                       many ? output::Lines::one : output::Lines::many);
     case Kind::csv:
       return output::weigh_csv_rows(result);
     default:
       break;
   }
   if (!options.explain.empty()) {
-    return output::explain_zone(result, zone_to_explain(result, options.explain), style);
+    return output::explain_zone(result, zone_to_explain(result, options.explain), style) +
+           (many ? "" : last_line(record, style));
   }
-  return many ? "" : output::weigh_text(result, style);
+  return many ? "" : output::weigh_text(result, style) + last_line(record, style);
 }
 
 // Above a table of many surveys, which has no room for it in each line.
@@ -62,7 +66,8 @@ weighing::Result weighed(const Loaded& loaded, const RulesInForce& rules) {
     result.rules = rules.file;
     result.rules_name = rules.name;
   }
-  result.file = loaded.file;
+  result.file = std::filesystem::path(loaded.file).filename();
+  result.named = loaded.file;
   result.sha256 = loaded.sha256;
   return result;
 }
@@ -82,8 +87,9 @@ ExitStatus run(const WeighOptions& options, const Streams& streams) {
     const Loaded loaded = load_survey(file, plans);
     if (!loaded.survey) return {{}, loaded.mistakes, {}, errors_in_files};
     const weighing::Result result = weighed(loaded, *rules);
-    return {text_of(result, options, many, style), loaded.mistakes, output::weigh_line(result),
-            done};
+    const Record record = record_of(words_of(options), options.to.kind, {result}, *rules);
+    return {text_of(result, options, record, many, style), loaded.mistakes,
+            output::weigh_line(result), done};
   };
   Sink sink(options.to, streams);
   const bool as_table = many && options.to.kind == Kind::text && options.explain.empty();

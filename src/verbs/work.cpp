@@ -12,14 +12,16 @@
 #include "painting/measure.hpp"
 #include "verbs/over_surveys.hpp"
 #include "verbs/picture.hpp"
+#include "verbs/record.hpp"
+#include "verbs/record_words.hpp"
 #include "verbs/sink.hpp"
 #include "verbs/weigh.hpp"
 
 namespace tinworm::verbs {
 namespace {
 
-painting::Metadata metadata_of_work(const weighing::Result& result) {
-  painting::Metadata metadata = metadata_of("work", result);
+painting::Metadata metadata_of_work(const weighing::Result& result, const Record& record) {
+  painting::Metadata metadata = metadata_of("work", result, record);
   metadata.title = fmt::format("{}, plan of work after the survey of {}", result.survey.car.name,
                                result.survey.visit.date.text());
   metadata.subject = "Plan of work after a corrosion survey";
@@ -27,29 +29,29 @@ painting::Metadata metadata_of_work(const weighing::Result& result) {
 }
 
 std::string pdf_of(const weighing::Result& result, const work::Plan& plan,
-                   const WorkOptions& options, std::string& complaints) {
+                   const WorkOptions& options, const Record& record, std::string& complaints) {
   painting::Warnings warnings;
   std::string pdf = painting::to_pdf(
       documents::work_paper(result, plan, {options.paper, options.units}, painting::measure()),
-      metadata_of_work(result), &warnings);
+      metadata_of_work(result, record), &warnings);
   for (const std::string& warning : warnings)
-    complaints += fmt::format("tinworm: {}: {}\n", result.file, warning);
+    complaints += fmt::format("tinworm: {}: {}\n", result.named, warning);
   return pdf;
 }
 
 std::string text_of(const weighing::Result& result, const work::Plan& plan,
-                    const WorkOptions& options, bool many, const output::TextStyle& style,
-                    std::string& complaints) {
+                    const WorkOptions& options, const Record& record, bool many,
+                    const output::TextStyle& style, std::string& complaints) {
   switch (options.to.kind) {
     case Kind::json:
-      return output::json_text(output::work_json(result, plan),
-                               many ? output::Lines::one : output::Lines::many);
+      return json_with(record, output::work_json(result, plan),
+                       many ? output::Lines::one : output::Lines::many);
     case Kind::csv:
       return output::work_csv_rows(result, plan);
     case Kind::pdf:
-      return pdf_of(result, plan, options, complaints);
+      return pdf_of(result, plan, options, record, complaints);
     default:
-      return many ? "" : output::work_text(result, plan, style);
+      return many ? "" : output::work_text(result, plan, style) + last_line(record, style);
   }
 }
 
@@ -94,7 +96,9 @@ ExitStatus run(const WorkOptions& options, const Streams& streams) {
     const weighing::Result result = weighed(loaded, *rules);
     const work::Plan plan = planned(result, *rates);
     std::string complaints = loaded.mistakes;
-    std::string text = text_of(result, plan, options, many, style, complaints);
+    Record record = record_of(words_of(options), options.to.kind, {result}, *rules);
+    add_rates(record, *rates);
+    std::string text = text_of(result, plan, options, record, many, style, complaints);
     return {std::move(text), complaints, output::work_line(result, plan), done};
   };
   Sink sink(options.to, streams);

@@ -43,7 +43,7 @@ inline weighing::Result result_of(const Told& told, const rules::Rules& rules = 
       "gauges: {{metal: {{{}, coating: removed}}}}\n{}",
       told.car, told.date, told.gauge, told.rest);
   weighing::Result result = weighing::weigh(survey_of(text, plan), rules);
-  result.file = told.date + ".yaml";
+  result.file = result.named = told.date + ".yaml";
   result.sha256 = "of " + text;
   return result;
 }

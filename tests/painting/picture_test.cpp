@@ -24,11 +24,10 @@ using testing::Not;
 const Metadata metadata{.title = "Wherry 1200, survey of 2025-04-12",
                         .author = "S. Urveyor",
                         .subject = "Corrosion survey",
-                        .keywords = "rust",
                         .creator = "tinworm test",
                         .date = "2025-04-12T00:00:00Z",
                         .description = "Verdict: repair & look < again",
-                        .fingerprint = "3f9a0c1be27d"};
+                        .record = "[tinworm test: map]"};
 
 std::vector<scene::Page> pages() {
   const auto survey = scene::fixture::busy_survey(scene::fixture::plan());
@@ -134,7 +133,7 @@ TEST_F(Picture, SvgIsWellFormedAndSaysWhatItIs) {
   run("xmllint --noout " + path);
   EXPECT_THAT(svg, HasSubstr("<title>Wherry 1200, survey of 2025-04-12</title>"));
   EXPECT_THAT(svg, HasSubstr("Verdict: repair &amp; look &lt; again"));
-  EXPECT_THAT(svg, HasSubstr("Survey SHA-256: 3f9a0c1be27d"));
+  EXPECT_THAT(svg, HasSubstr("\nRecord: [tinworm test: map]\n"));
   run("rsvg-convert -w 600 " + path + " -o " + (folder / "map.png").string());
   EXPECT_GT(std::filesystem::file_size(folder / "map.png"), 10'000U);
 }

@@ -13,12 +13,69 @@ namespace {
 using testing::HasSubstr;
 using testing::StartsWith;
 
-TEST(Weigh, BeginsWithTheVerdictAndEndsWithTheCaution) {
-  const Ended ended = Workshop().run("weigh good.yaml --panels panels");
+TEST(Weigh, BeginsWithTheVerdictAndEndsWithTheCautionAndHowItWasMade) {
+  const Workshop workshop;
+  const std::string weigh = "weigh good.yaml --panels panels";
+  const Ended ended = workshop.run(weigh);
   EXPECT_EQ(ended.status, 0);
   EXPECT_THAT(ended.results, StartsWith("Verdict: repair.\n"));
-  EXPECT_THAT(ended.results, testing::EndsWith("What wasn't seen is not known.\n"));
+  EXPECT_THAT(ended.results,
+              testing::ContainsRegex(
+                  "What wasn't seen is not known.\nRecord: .tinworm " TINWORM_TEST_VERSION
+                  ": weigh --as=text --units=mm; body small-body 2; plan [0-9a-f]+; survey "
+                  "good.yaml [0-9a-f]+]\n$"));
   EXPECT_EQ(ended.messages, "");
+  // What is shown on a terminal is no file that could be held against a survey.
+  const Ended shown = workshop.run(weigh + "' /dev/null", "true", "script -qec '");
+  EXPECT_THAT(shown.results, HasSubstr("What wasn't seen is not known."));
+  EXPECT_THAT(shown.results, testing::Not(HasSubstr("Record: ")));
+}
+
+// Folders are the user's own: their names may be those of people and places.
+TEST(Outputs, NameASurveyByItsFileAlone) {
+  const Workshop workshop;
+  const auto run = [&](const std::string& arguments) {
+    const Ended ended = workshop.run(arguments + " --panels panels",
+                                     "mkdir -p Zzyx/a && cp good.yaml Zzyx/a/car.yaml && "
+                                     "sed 's/2025-04-12/2021-04-12/' good.yaml > Zzyx/old.yaml");
+    EXPECT_EQ(ended.status, 0) << arguments << ": " << ended.messages;
+    return ended.results;
+  };
+  for (const std::string arguments :
+       {"weigh Zzyx/a/car.yaml", "weigh Zzyx/a/car.yaml --format json",
+        "weigh Zzyx/a/car.yaml --format csv", "weigh Zzyx/a/car.yaml Zzyx/old.yaml",
+        "work Zzyx/a/car.yaml", "work Zzyx/a/car.yaml --format json",
+        "work Zzyx/a/car.yaml --format csv", "work Zzyx/a Zzyx/old.yaml",
+        "compare Zzyx/a/car.yaml Zzyx/old.yaml",
+        "compare Zzyx/a/car.yaml Zzyx/old.yaml --format json",
+        "compare Zzyx/a/car.yaml Zzyx/old.yaml --format csv", "check Zzyx/a/car.yaml --format json",
+        "map Zzyx/a/car.yaml -o - --as svg"}) {
+    const std::string results = run(arguments);
+    EXPECT_THAT(results, testing::Not(HasSubstr("Zzyx"))) << arguments;
+    EXPECT_THAT(results, HasSubstr("car.yaml")) << arguments;
+  }
+  for (const std::string arguments :
+       {"map Zzyx/a/car.yaml", "report Zzyx/a/car.yaml", "work Zzyx/a/car.yaml",
+        "compare Zzyx/a/car.yaml Zzyx/old.yaml", "listing Zzyx/a/car.yaml"}) {
+    run(arguments + " -o out.pdf");
+    workshop.run("--version",
+                 "(pdftotext out.pdf - && qpdf --qdf --object-streams=disable out.pdf -) > read");
+    EXPECT_THAT(workshop.text("read"), HasSubstr("Wherry 1200")) << arguments;
+    EXPECT_THAT(workshop.text("read"), testing::Not(HasSubstr("Zzyx"))) << arguments;
+  }
+}
+
+// Two surveys may have one name in two folders.
+TEST(Outputs, OfSurveysOfOneNameAreCompared) {
+  const Workshop workshop;
+  const Ended ended = workshop.run("compare then/car.yaml now/car.yaml --panels panels",
+                                   "mkdir then now && cp good.yaml now/car.yaml && "
+                                   "sed 's/2025-04-12/2021-04-12/' good.yaml > then/car.yaml");
+  EXPECT_EQ(ended.status, 0) << ended.messages;
+  const Ended twice = workshop.run("compare now/car.yaml now/../now/car.yaml --panels panels");
+  EXPECT_EQ(twice.status, 2);
+  EXPECT_THAT(twice.messages,
+              HasSubstr("now/car.yaml and now/../now/car.yaml are the same survey"));
 }
 
 TEST(Weigh, GivesOneJsonDocumentOrOneLineEach) {
