@@ -9,6 +9,7 @@
 #include "scene/listing_words.hpp"
 #include "scene/palette.hpp"
 #include "weighing/words.hpp"
+#include "yaml/characters.hpp"
 
 namespace tinworm::documents {
 namespace {
@@ -148,8 +149,9 @@ void write_method(Flow& flow, const Result& result, const work::Plan& plan, quan
       "has a range of common practice. Looked at is never called measured, and what nobody "
       "saw is never called sound.");
   if (const std::string rules = weighing::rules_text(result); !rules.empty()) flow.item(rules);
-  flow.item(fmt::format("Survey file {}, SHA-256 {}; body plan {} {}; tinworm {}.", result.file,
-                        result.sha256, result.body->name, result.body->version, TINWORM_VERSION));
+  flow.item(fmt::format("Survey file {}, SHA-256 {}; body plan {} {}; tinworm {}.",
+                        yaml::shown(result.file), result.sha256, result.body->name,
+                        result.body->version, TINWORM_VERSION));
   write_rules_named(flow, result);
   write_constants(flow, result);
   write_assumptions(flow, plan);

@@ -30,7 +30,8 @@ void write_all(int descriptor, std::string_view bytes, const std::string& path) 
       pollfd ready{descriptor, POLLOUT, 0};
       ::poll(&ready, 1, -1);
     } else if (errno != EINTR) {
-      throw FileError(path, reason_of(errno));
+      const int error = errno;
+      throw FileError(path, reason_of(error), cure_of(error));
     }
   }
 }

@@ -15,6 +15,7 @@
 #include <fmt/format.h>
 
 #include "output/file_error.hpp"
+#include "yaml/characters.hpp"
 
 namespace tinworm::output {
 namespace {
@@ -63,13 +64,22 @@ int rename_to_new(const std::string& from, const std::string& to) {
   return ::unlink(from.c_str()) == 0 ? 0 : errno;
 }
 
+// A new file is made beside the old one, so its folder must let files be made.
+[[noreturn]] void refuse_new(const std::string& path, const std::string& target, int error) {
+  if (error != EACCES && error != EPERM) refuse_write(path, error);
+  const fs::path parent = fs::path(target).parent_path();
+  const std::string folder = parent.empty() ? "." : parent.string();
+  throw FileError(path, fmt::format("no file may be made in its folder, {}", yaml::shown(folder)),
+                  "write to another folder, or let yourself write to this one");
+}
+
 }  // namespace
 
 Draft* Draft::on_disk_ = nullptr;
 
 void refuse_write(const std::string& path, int error) {
   if (error == ENOENT) throw FileError(path, "its folder does not exist", "make the folder first");
-  throw FileError(path, reason_of(error));
+  throw FileError(path, reason_of(error), cure_of(error));
 }
 
 Draft::Draft(const std::string& target, std::string path, Open open)
@@ -94,7 +104,7 @@ int Draft::create(const std::string& target, Open open) {
     const Turn turn;
     const int file = ::open(name_.c_str(), O_WRONLY | O_CREAT | O_EXCL | O_CLOEXEC, mode);
     if (file < 0 && errno == EEXIST) continue;
-    if (file < 0) refuse_write(path_, errno);
+    if (file < 0) refuse_new(path_, target, errno);
     next_ = std::exchange(on_disk_, this);
     return file;
   }
@@ -125,7 +135,7 @@ void Draft::finish() {
 
 void Draft::replace(const std::string& target) {
   const Turn turn;
-  if (::rename(name_.c_str(), target.c_str()) != 0) refuse_write(path_, errno);
+  if (::rename(name_.c_str(), target.c_str()) != 0) refuse_new(path_, target, errno);
   strike_out();
   placed_ = true;
 }
@@ -134,7 +144,7 @@ bool Draft::place_new(const std::string& target) {
   const Turn turn;
   const int error = rename_to_new(name_, target);
   if (error == EEXIST) return false;
-  if (error != 0) refuse_write(path_, error);
+  if (error != 0) refuse_new(path_, target, error);
   strike_out();
   placed_ = true;
   return true;

@@ -6,11 +6,13 @@
 
 #include <fmt/format.h>
 
+#include "yaml/characters.hpp"
+
 namespace tinworm::output {
 
 FileError::FileError(std::string path, std::string what, std::string cure)
-    : std::runtime_error(cure.empty() ? fmt::format("{}: {}", path, what)
-                                      : fmt::format("{}: {} ({})", path, what, cure)),
+    : std::runtime_error(cure.empty() ? fmt::format("{}: {}", yaml::shown(path), what)
+                                      : fmt::format("{}: {} ({})", yaml::shown(path), what, cure)),
       path_(std::move(path)),
       reason_(std::move(what)),
       cure_(std::move(cure)) {}
@@ -40,6 +42,25 @@ std::string reason_of(int error) {
       return "whoever was reading has gone away";
     default:
       return std::generic_category().message(error);
+  }
+}
+
+std::string cure_of(int error) {
+  switch (error) {
+    case EACCES:
+    case EPERM:
+      return "see who may use it, or take another";
+    case ENOSPC:
+    case EDQUOT:
+      return "make room, or write elsewhere";
+    case EROFS:
+      return "write elsewhere";
+    case EISDIR:
+      return "give the name of a file";
+    case ENAMETOOLONG:
+      return "give a shorter one";
+    default:
+      return "";
   }
 }
 

@@ -11,6 +11,7 @@
 #include "output/descriptor.hpp"
 #include "output/file_error.hpp"
 #include "output/whole_file.hpp"
+#include "yaml/characters.hpp"
 #include "yaml/problem.hpp"
 
 namespace tinworm::output {
@@ -28,7 +29,7 @@ std::string nearest_sibling(const std::string& path) {
   }
   const std::string near = yaml::nearest_word(wanted.filename().string(), names);
   if (near.empty()) return {};
-  return fmt::format("did you mean \"{}\"?", (wanted.parent_path() / near).string());
+  return fmt::format("did you mean \"{}\"?", yaml::shown((wanted.parent_path() / near).string()));
 }
 
 std::string read_whole(const std::string& path, std::size_t most_bytes) {
@@ -36,7 +37,8 @@ std::string read_whole(const std::string& path, std::size_t most_bytes) {
   const Descriptor file(::open(path.c_str(), O_RDONLY | O_CLOEXEC));
   if (!file.open()) {
     const int error = errno;
-    throw FileError(path, reason_of(error), error == ENOENT ? nearest_sibling(path) : "");
+    throw FileError(path, reason_of(error),
+                    error == ENOENT ? nearest_sibling(path) : cure_of(error));
   }
   std::string bytes;
   std::string block(1 << 16, '\0');
@@ -44,10 +46,14 @@ std::string read_whole(const std::string& path, std::size_t most_bytes) {
     const ssize_t count = ::read(file.number(), block.data(), block.size());
     if (count == 0) return bytes;
     if (count < 0 && errno == EINTR) continue;
-    if (count < 0) throw FileError(path, reason_of(errno));
+    if (count < 0) {
+      const int error = errno;
+      throw FileError(path, reason_of(error), cure_of(error));
+    }
     bytes.append(block, 0, static_cast<std::size_t>(count));
     if (bytes.size() > most_bytes) {
-      throw FileError(path, fmt::format("larger than {} MiB", most_bytes >> 20));
+      throw FileError(path, fmt::format("larger than {} MiB", most_bytes >> 20),
+                      "check that it is the right file");
     }
   }
 }

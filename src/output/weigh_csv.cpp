@@ -18,7 +18,7 @@ struct Record {
 
 struct Field {
   std::string_view title;
-  std::string Record::* value;
+  std::string Record::*value;
 };
 
 constexpr Field fields[] = {

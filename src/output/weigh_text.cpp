@@ -10,6 +10,7 @@
 #include "output/figures.hpp"
 #include "output/zone_text.hpp"
 #include "weighing/words.hpp"
+#include "yaml/characters.hpp"
 
 namespace tinworm::output {
 namespace {
@@ -36,7 +37,7 @@ std::string opening(const Result& result, const TextStyle& style) {
   const std::string car =
       fmt::format("{}; surveyed {}", car_text(result.survey.car), result.survey.visit.date.text());
   const std::string origin = fmt::format(
-      "{}, body plan {} {}, {}, fingerprint {}", result.file, result.body->name,
+      "{}, body plan {} {}, {}, fingerprint {}", yaml::shown(result.file), result.body->name,
       result.body->version, result.rules_changed.empty() ? "default rules" : "changed rules",
       result.sha256.substr(0, 12));
   return text + indented(car, style.width, "", "") + indented(origin, style.width, "", "") +
@@ -297,7 +298,7 @@ Row weigh_line(const Result& result) {
   }
   const auto verdict = std::string(word(result.verdict));
   const auto could_be = std::string(word(result.could_be));
-  return {result.file,
+  return {yaml::shown(result.file),
           result.survey.visit.date.text(),
           verdict,
           result.could_be == result.verdict ? "" : could_be,

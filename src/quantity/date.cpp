@@ -95,14 +95,15 @@ tl::expected<PartialDate, Refusal> parse_date(std::string_view text) {
   const PartialDate date{number(text.substr(0, 4)), text.size() > 4 ? number(text.substr(5, 2)) : 0,
                          text.size() > 7 ? number(text.substr(8, 2)) : 0};
   if (date.year < first_year || date.year > last_year)
-    return refuse(fmt::format("a year lies between {} and {}", first_year, last_year), "", 0);
+    return refuse(fmt::format("a year lies between {} and {}", first_year, last_year),
+                  "look for a slip in the year", 0);
   if (text.size() > 4 && (date.month < 1 || date.month > 12))
     return refuse("a year has months 01 to 12", "write year, month, day in this order", 5);
   if (text.size() > 7 && (date.day < 1 || date.day > days_in(date.year, date.month)))
     return refuse(
         fmt::format("{} {} has days 01 to {}", months[static_cast<std::size_t>(date.month - 1)],
                     date.year, days_in(date.year, date.month)),
-        "", 8);
+        fmt::format("where the day isn't known, write {}", text.substr(0, 7)), 8);
   return date;
 }
 

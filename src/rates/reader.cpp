@@ -32,10 +32,9 @@ std::string example(const Rate& rate, const std::string& currency) {
   return text;
 }
 
-tl::unexpected<Refusal> refused(std::string what, std::string allowed, std::string_view whole,
-                                std::string_view at) {
-  return tl::make_unexpected(
-      Refusal{std::move(what), std::move(allowed), "", quantity::offset_in(whole, at)});
+tl::unexpected<Refusal> refused(std::string what, std::string allowed, std::string cure,
+                                int offset = 0) {
+  return tl::make_unexpected(Refusal{std::move(what), std::move(allowed), std::move(cure), offset});
 }
 
 struct Figures {
@@ -78,17 +77,20 @@ tl::expected<Range, Refusal> parse(const Rate& rate, std::string_view text,
   auto read = figures_of(text);
   if (!read) return tl::make_unexpected(read.error());
   const auto by = by_unit(rate, read->unit, currency);
-  if (!by) return refused("the unit is another", example(rate, currency), text, read->unit);
+  if (!by)
+    return refused("the unit is another", example(rate, currency), "reckon it over",
+                   quantity::offset_in(text, read->unit));
   std::vector<double>& values = read->values;
   if (rate.single && values.size() != 1)
-    return refused("takes one figure", example(rate, currency), text, text);
+    return refused("takes one figure", example(rate, currency), "keep the likely one");
   if (values.size() != 1 && values.size() != 3)
     return refused("takes three figures, low, likely and high, or one for all",
-                   example(rate, currency), text, text);
+                   example(rate, currency), "give all three, or one");
   for (double& each : values) each *= *by;
   if (values.size() == 1) return Range{values[0], values[0], values[0]};
   if (values[0] > values[1] || values[1] > values[2])
-    return refused("low, likely and high must not fall", example(rate, currency), text, text);
+    return refused("low, likely and high must not fall", example(rate, currency),
+                   "write the lowest first");
   return Range{values[0], values[1], values[2]};
 }
 
@@ -127,8 +129,10 @@ class Reader {
  private:
   void check_format(const Node& node) {
     if (node.kind == Node::Kind::scalar && !node.quoted && node.text == "1") return;
-    problems_.push_back({node.place, "the rates are written in a format this reader doesn't know",
-                         node.text, "rates: 1", ""});
+    problems_.push_back(
+        {node.place, "the rates are written in a format this reader doesn't know", node.text,
+         "rates: 1",
+         node.quoted ? "leave out the quotes" : "a newer tinworm may read it; else write 1"});
   }
 
   std::string name_of(const Node& node) {
@@ -140,7 +144,8 @@ class Reader {
                       static_cast<std::size_t>(characters) <= name_characters;
     if (node.kind == Node::Kind::scalar && !fits)
       problems_.push_back({node.place, "the name of the rates is one line of words", "",
-                           fmt::format("{} characters", name_characters), ""});
+                           fmt::format("{} characters", name_characters),
+                           "fill it in, shorten it, or take the line break out"});
     return name;
   }
 

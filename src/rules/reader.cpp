@@ -92,8 +92,10 @@ class Reader {
  private:
   void check_format(const Node& node) {
     if (node.kind == Node::Kind::scalar && !node.quoted && node.text == "1") return;
-    problems_.push_back({node.place, "the rules are written in a format this reader doesn't know",
-                         node.text, "rules: 1", ""});
+    problems_.push_back(
+        {node.place, "the rules are written in a format this reader doesn't know", node.text,
+         "rules: 1",
+         node.quoted ? "leave out the quotes" : "a newer tinworm may read it; else write 1"});
   }
 
   std::string name_of(const Node& node) {
@@ -109,10 +111,10 @@ class Reader {
     else if (name.find_first_not_of(" \t\n") == name.npos)
       refuse("the name of the rules is blank", "", "fill it in or leave it out");
     else if (name.find('\n') != name.npos)
-      refuse("the name of the rules stands on one line", "", "");
+      refuse("the name of the rules stands on one line", "", "write it without a line break");
     else if (static_cast<std::size_t>(characters) > name_characters)
       refuse("the name of the rules is too long", fmt::format("{} characters", name_characters),
-             "");
+             "shorten it");
     return name;
   }
 

@@ -46,7 +46,8 @@ Visit read_visit(Page& page, const Node& node) {
     visit.date = page.visited.value_or(PartialDate{});
     if (page.visited && page.built && page.visited->year < *page.built)
       page.add({day->place, "the visit lies before the car was built", day->text,
-                fmt::format("from {}", *page.built), ""});
+                fmt::format("from {}", *page.built),
+                "one of the two years is wrong: look at `built` too"});
   }
   if (const Node* reason = map.optional("reason"))
     visit.reason = word_of<Reason>(page, *reason, "the reason of a visit");

@@ -81,8 +81,9 @@ unsigned char between_cells(std::string_view text) {
   return best;
 }
 
-int row_at(std::string_view text, std::size_t offset) {
-  return 1 + static_cast<int>(std::count(text.begin(), text.begin() + offset, '\n'));
+// What spreadsheets save unless told otherwise: a ZIP archive, or the older compound file.
+bool is_spreadsheet(std::string_view text) {
+  return text.starts_with("PK\x03\x04") || text.starts_with("\xD0\xCF\x11\xE0");
 }
 
 }  // namespace
@@ -90,17 +91,17 @@ int row_at(std::string_view text, std::size_t offset) {
 tl::expected<std::vector<Record>, CsvMistake> csv_records(std::string_view text) {
   constexpr std::string_view byte_order_mark = "\xEF\xBB\xBF";
   if (text.starts_with(byte_order_mark)) text.remove_prefix(byte_order_mark.size());
-  for (std::size_t i = 0; i < text.size();) {
-    const yaml::Character character = yaml::character_at(text, i);
-    if (!character.valid) {
-      return tl::unexpected(
-          CsvMistake{row_at(text, i), "this is not UTF-8 text", "save the sheet as \"CSV UTF-8\""});
-    }
-    i += character.bytes;
-  }
+  const std::string cure = "save the sheet as \"CSV UTF-8\"";
+  if (is_spreadsheet(text))
+    return tl::unexpected(CsvMistake{0, "this is a spreadsheet's own file, not CSV", cure});
   const std::string plain = with_plain_breaks(text);
+  if (const auto broken = yaml::not_text(plain))
+    return tl::unexpected(CsvMistake{broken->place.line, broken->what, cure});
   Reading reading;
   if (!Parser(between_cells(plain)).read(plain, reading)) {
+    if (plain.find("=\"") != std::string::npos)
+      return tl::unexpected(CsvMistake{reading.current.row, "a quote stands after =, as in =\"51\"",
+                                       "write 51 alone"});
     return tl::unexpected(
         CsvMistake{reading.current.row, "a quote stands where CSV allows none, or is not closed",
                    "a cell that holds a quote is quoted, and the quote is doubled: \"\""});

@@ -17,7 +17,7 @@ struct Record {
 
 // What keeps a file from being read as CSV; it stands alone.
 struct CsvMistake {
-  int row = 0;
+  int row = 0;  // 0: the file as a whole
   std::string what;
   std::string cure;
 };

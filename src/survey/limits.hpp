@@ -24,8 +24,8 @@ constexpr Range crack_range{"a crack's length", 0.1, 5000, "mm"};
 constexpr Range position_range{"a position", -10'000, 10'000, "mm"};
 constexpr Range gap_range{"a gap", 0, 200, "mm"};
 constexpr Range uncertainty_range{"a gauge's uncertainty", 0.0005, 1, "mm"};
-constexpr Range odometer_range{"an odometer reading", 0, 10'000'000, "km"};
-constexpr Range built_range{"the year a car was built", 1885, 2199, ""};  // first motor car: 1885
+constexpr Range odometer_range{"an odometer reading", 0, 1'609'344, "km"};  // a million miles
+constexpr Range built_range{"the year a car was built", 1885, 2199, ""};    // first motor car: 1885
 constexpr Range money_range{"a price", 0.01, 1'000'000'000, ""};
 
 constexpr std::size_t name_characters = 80;

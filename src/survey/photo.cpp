@@ -55,12 +55,12 @@ std::optional<std::string> path_of(Page& page, Place place, std::string_view wri
       return stays_inside(page, place, written) ? std::optional(std::string(written))
                                                 : std::nullopt;
     page.add({place, "a photo is a number or the path of a JPEG file", std::string(written),
-              "14, photos/sill.jpg", ""});
+              "14, photos/sill.jpg", "words go into the note"});
     return std::nullopt;
   }
   if (written.size() > photo_digits) {
     page.add({place, "a photo's number is too long", std::string(written),
-              fmt::format("{} digits", photo_digits), ""});
+              fmt::format("{} digits", photo_digits), "write the photo's path"});
     return std::nullopt;
   }
   if (page.photos.name.empty()) {

@@ -9,6 +9,7 @@
 #include "survey/photo.hpp"
 #include "survey/remark.hpp"
 #include "survey/seen.hpp"
+#include "survey/sense.hpp"
 #include "survey/value.hpp"
 #include "survey/zone.hpp"
 
@@ -22,7 +23,8 @@ using yaml::Node;
 void check_format(Page& page, const Node& node) {
   if (node.kind == Node::Kind::scalar && !node.quoted && node.text == "1") return;
   page.add({node.place, "the survey is written in a format this reader doesn't know", node.text,
-            "survey: 1", ""});
+            "survey: 1",
+            node.quoted ? "leave out the quotes" : "a newer tinworm may read it; else write 1"});
 }
 
 quantity::Units units_of(Page& page, const Node& node) {
@@ -34,7 +36,7 @@ quantity::Units units_of(Page& page, const Node& node) {
 }
 
 std::string read_body(Page& page, const Node& node, const FindBody& find_body) {
-  const std::string name = text_of(page, node, "the body plan");
+  const std::string name = needed_text_of(page, node, "the body plan");
   if (name.empty()) return name;
   auto plan = find_body(name);
   if (plan) {
@@ -107,6 +109,7 @@ Survey read_root(Page& page, const Node& root, const FindBody& find_body) {
   if (const Node* price = map.optional("price")) survey.price = read_price(page, *price);
   map.finish();
   check_seen(page, survey);
+  check_sense(page, survey);
   survey.body = page.body;
   survey.units = page.units;
   survey.photos = page.photos;

@@ -146,7 +146,7 @@ Price read_price(Page& page, const Node& node) {
     price.sound = money(page, *sound);
     if (price.asked && price.sound && price.asked->currency != price.sound->currency)
       page.add({sound->place, "both prices are in one currency", sound->text, price.asked->currency,
-                ""});
+                "reckon one of the two over"});
   }
   map.finish();
   return price;

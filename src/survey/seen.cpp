@@ -99,7 +99,7 @@ void add_detail(Page& page, Seen& seen, const Node& node) {
   if (seen.word == SeenWord::part)
     seen.share = share(page, node).value_or(0);
   else
-    seen.reason = text_of(page, node, "the reason why a zone was hidden");
+    seen.reason = needed_text_of(page, node, "the reason why a zone was hidden");
 }
 
 bool carries_detail(SeenWord word) {

@@ -28,7 +28,8 @@ std::string with_unit(double value, std::string_view unit) {
   return unit.empty() ? fmt::format("{}", value) : fmt::format("{} {}", value, unit);
 }
 
-std::string bare_number_cure(const Page& page, const Node& node, const Range& range) {
+std::string cure_outside(const Page& page, const Node& node, const Range& range) {
+  if (range.unit == "km") return "over a million miles is a slip of the pen: look at the figures";
   const bool bare = node.text.find_first_not_of("0123456789. ") == std::string::npos;
   if (!bare || range.unit != "mm") return "";
   return page.units == quantity::Units::inch ? "a number without a unit is in inches in this survey"
@@ -57,6 +58,19 @@ std::vector<double> readings(Page& page, const Node& node, const Range& range, c
     for (const Node& item : node.items) add_from(item);
   }
   return all;
+}
+
+std::string words_of(Page& page, const Node& node, std::string_view what,
+                     std::size_t most_characters, std::string_view cure_of_blank) {
+  const auto text = scalar(page, node, what);
+  if (!text) return "";
+  if (text->find_first_not_of(" \t\n") == std::string_view::npos)
+    page.add({node.place, fmt::format("{} is blank", what), "", "", std::string(cure_of_blank)});
+  if (characters(*text) > most_characters)
+    page.add({node.place, fmt::format("{} is too long", what),
+              fmt::format("{} characters", characters(*text)),
+              fmt::format("{} characters", most_characters), "shorten it"});
+  return std::string(*text);
 }
 
 }  // namespace
@@ -94,22 +108,19 @@ void unknown_word(Page& page, const Node& node, std::string_view what,
             fmt::format("{}", fmt::join(allowed, ", ")), yaml::did_you_mean(node.text, allowed)});
 }
 
-std::string text_of(Page& page, const Node& node, std::string_view what,
-                    std::size_t most_characters) {
-  const auto text = scalar(page, node, what);
-  if (!text) return "";
-  if (text->find_first_not_of(" \t\n") == std::string_view::npos)
-    page.add({node.place, fmt::format("{} is blank", what), "", "", "fill it in or leave it out"});
-  if (characters(*text) > most_characters)
-    page.add({node.place, fmt::format("{} is too long", what), "",
-              fmt::format("{} characters", most_characters), ""});
-  return std::string(*text);
+std::string text_of(Page& page, const Node& node, std::string_view what) {
+  return words_of(page, node, what, text_characters, "fill it in, or leave the key out");
+}
+
+std::string needed_text_of(Page& page, const Node& node, std::string_view what) {
+  return words_of(page, node, what, text_characters, "fill it in");
 }
 
 std::string name_of(Page& page, const Node& node, std::string_view what) {
-  const std::string name = text_of(page, node, what, name_characters);
+  const std::string name = words_of(page, node, what, name_characters, "fill it in");
   if (name.find('\n') != std::string::npos)
-    page.add({node.place, fmt::format("{} stands on one line", what), "", "", ""});
+    page.add({node.place, fmt::format("{} stands on one line", what), name, "",
+              "write it without a line break"});
   return name;
 }
 
@@ -124,7 +135,7 @@ std::optional<double> within(Page& page, const Node& node, const Range& range, d
   if (value >= range.least && value <= range.most) return value;
   page.add({node.place, fmt::format("{} is out of range", range.what), node.text,
             fmt::format("{} to {}", range.least, with_unit(range.most, range.unit)),
-            bare_number_cure(page, node, range)});
+            cure_outside(page, node, range)});
   return std::nullopt;
 }
 
@@ -196,10 +207,12 @@ std::optional<PartialDate> past_date(Page& page, const Node& node, std::string_v
   if (!day) return day;
   if (page.visited && day->first() > page.visited->last())
     page.add({node.place, fmt::format("{} lies after the visit", what), node.text,
-              fmt::format("up to {}", page.visited->text()), ""});
+              fmt::format("up to {}", page.visited->text()),
+              "one of the two dates is wrong: look at `visit` too"});
   if (page.built && day->year < *page.built)
     page.add({node.place, fmt::format("{} lies before the car was built", what), node.text,
-              fmt::format("from {}", *page.built), ""});
+              fmt::format("from {}", *page.built),
+              "one of the two years is wrong: look at `built` too"});
   return day;
 }
 

@@ -35,8 +35,9 @@ std::optional<Word> word_of(Page& page, const yaml::Node& node, std::string_view
 }
 
 // Free words, with a limit on their length; `what` as "a note".
-std::string text_of(Page& page, const yaml::Node& node, std::string_view what,
-                    std::size_t most_characters = text_characters);
+std::string text_of(Page& page, const yaml::Node& node, std::string_view what);
+// The same where the key can't be left out.
+std::string needed_text_of(Page& page, const yaml::Node& node, std::string_view what);
 std::string name_of(Page& page, const yaml::Node& node, std::string_view what);  // one line, short
 
 // Whether a line of parts is short enough to be one; a problem if not. Keeps reading it quick too.

@@ -21,6 +21,18 @@ using yaml::Node;
 
 constexpr std::string_view one_line = "- rear end: pitting, firm, 180x60";
 
+// A finding on one line that YAML reads as text alone: for want of a colon, or for quotes round it.
+std::string cure_of_text(const Node& item, bool in_flow_list) {
+  const std::size_t colon = item.text.find(':');
+  const bool spaced =
+      colon != std::string::npos && colon + 1 < item.text.size() && item.text[colon + 1] == ' ';
+  if (spaced && in_flow_list)
+    return "take the brackets and quotes away, and start the line with `- `";
+  if (spaced && item.quoted) return "take the quotes round it away";
+  if (colon != std::string::npos && colon > 0) return "put a space after the colon";
+  return "name the spot, then put a colon and a space before what was found";
+}
+
 // A finding's long form; an empty node and a problem where the item is neither long nor one line.
 std::optional<Node> long_form(Page& page, const Node& item, bool in_flow_list) {
   if (item.kind == Node::Kind::map && item.find("spot")) return item;
@@ -29,7 +41,8 @@ std::optional<Node> long_form(Page& page, const Node& item, bool in_flow_list) {
     return std::nullopt;
   };
   if (item.kind != Node::Kind::map)
-    return refuse("a finding is a spot's name, a colon and what was found", "");
+    return refuse("a finding is a spot's name, a colon and what was found",
+                  cure_of_text(item, in_flow_list));
   if (item.flow || in_flow_list)
     return refuse("a finding on one line stands in a list of lines, not in brackets",
                   "start a new line with `- `, or write it long: {spot: …, rust: …}");
@@ -47,7 +60,8 @@ std::vector<Spot> read_found(Page& page, const Node& node, const body::Zone* pla
   std::vector<Spot> spots;
   if (node.kind != Node::Kind::sequence) {
     page.add({node.place, "\"found\" is a list", node.text, std::string(one_line),
-              "start each finding with `- `"});
+              fmt::format("start each finding on a line of its own with `- `{}",
+                          node.quoted ? ", without quotes" : "")});
     return spots;
   }
   std::map<std::string, int> lines;  // where each name stands

@@ -17,6 +17,7 @@
 #include "verbs/record.hpp"
 #include "verbs/record_words.hpp"
 #include "verbs/source_date.hpp"
+#include "yaml/characters.hpp"
 
 namespace tinworm::verbs {
 namespace {
@@ -119,7 +120,7 @@ ordered_json plan_json(const body::Plan& plan) {
 void put(const std::string& text, const BodiesOptions& options, const Streams& streams) {
   if (options.to.path == "-") return streams.print(text);
   output::write_whole(options.to.path, text);
-  streams.tell(fmt::format("wrote {}\n", options.to.path));
+  streams.tell(fmt::format("wrote {}\n", yaml::shown(options.to.path)));
 }
 
 ExitStatus list(PlanShelf& plans, const BodiesOptions& options, const Streams& streams) {

@@ -14,9 +14,12 @@
 #include "verbs/matches.hpp"
 #include "verbs/over_surveys.hpp"
 #include "verbs/plan_shelf.hpp"
+#include "verbs/source_date.hpp"
 #include "verbs/surveys.hpp"
 #include "verbs/weigh.hpp"
 #include "weighing/advice.hpp"
+#include "weighing/advice_today.hpp"
+#include "yaml/characters.hpp"
 
 namespace tinworm::verbs {
 namespace {
@@ -34,7 +37,7 @@ std::string reads_well(const Loaded& loaded, std::size_t questions) {
   std::size_t spots = 0;
   for (const auto& [number, zone] : survey.zones) spots += zone.found.size();
   for (const survey::OwnZone& own : survey.own) spots += own.zone.found.size();
-  return fmt::format("{}: no mistakes; {}; {} {}, {}, {}\n", loaded.file,
+  return fmt::format("{}: no mistakes; {}; {} {}, {}, {}\n", yaml::shown(loaded.file),
                      questions == 0 ? "no questions" : counted(questions, "question", "questions"),
                      survey.body->name, survey.body->version,
                      counted(survey.seen.size() + survey.own.size(), "zone named", "zones named"),
@@ -45,11 +48,12 @@ std::string text_of(const Loaded& loaded, const std::vector<Advice>& advice,
                     const RulesInForce& rules) {
   std::string text = loaded.mistakes;
   for (const std::string& change : rules::changed(rules.constants)) {
-    text += fmt::format("{}: rule changed by {}: {}\n", loaded.file, rules.file, change);
+    text +=
+        fmt::format("{}: rule changed by {}: {}\n", yaml::shown(loaded.file), rules.file, change);
   }
   for (std::size_t i = 0; i < advice.size(); ++i) {
     const yaml::Place& place = advice[i].place;
-    text += loaded.file;
+    text += yaml::shown(loaded.file);
     if (place.line > 0) text += fmt::format(":{}:{}", place.line, place.column);
     text += fmt::format(": question: {}\n", advice[i].question);
     if (!same_reason_follows(advice, i)) text += fmt::format("    why: {}\n", advice[i].why);
@@ -110,22 +114,23 @@ void must_go_together(const Loaded& now, const Loaded& before) {
   const body::Plan& body = *now.survey->body;
   const body::Plan& other = *before.survey->body;
   if (body.name != other.name || body.version != other.version) {
-    throw CommandError("check",
-                       fmt::format("{} is of the body {} {}, {} of {} {}", before.file, other.name,
-                                   other.version, now.file, body.name, body.version),
-                       "--before takes an earlier survey of the same body.");
+    throw CommandError(
+        "check",
+        fmt::format("{} is of the body {} {}, {} of {} {}", yaml::shown(before.file), other.name,
+                    other.version, yaml::shown(now.file), body.name, body.version),
+        "--before takes an earlier survey of the same body.");
   }
   const survey::PartialDate date = now.survey->visit.date, earlier = before.survey->visit.date;
   if (earlier.first() > date.last()) {
     throw CommandError("check",
-                       fmt::format("{} is of {}, after {} of {}", before.file, earlier.text(),
-                                   now.file, date.text()),
+                       fmt::format("{} is of {}, after {} of {}", yaml::shown(before.file),
+                                   earlier.text(), yaml::shown(now.file), date.text()),
                        "--before takes an earlier survey.");
   }
 }
 
-std::vector<Advice> advice_on(const Loaded& loaded, const Loaded* before,
-                              const RulesInForce& rules) {
+std::vector<Advice> advice_on(const Loaded& loaded, const Loaded* before, const RulesInForce& rules,
+                              const quantity::PartialDate& now) {
   if (!loaded.survey) return {};
   if (before) must_go_together(loaded, *before);
   const fs::path folder = fs::path(loaded.file).parent_path();
@@ -138,6 +143,8 @@ std::vector<Advice> advice_on(const Loaded& loaded, const Loaded* before,
   std::vector<Advice> advice = weighed(loaded, rules).advice;
   std::vector<Advice> more = weighing::advice_beside(*loaded.survey, beside);
   std::move(more.begin(), more.end(), std::back_inserter(advice));
+  std::vector<Advice> by_date = weighing::advice_today(*loaded.survey, now);
+  std::move(by_date.begin(), by_date.end(), std::back_inserter(advice));
   weighing::sort(advice);
   return advice;
 }
@@ -171,9 +178,10 @@ ExitStatus run(const CheckOptions& options, const Streams& streams) {
       return errors_in_files;
     }
   }
+  const quantity::PartialDate now = today("check");
   const Work work = [&](const std::string& file) -> Outcome {
     const Loaded loaded = load_survey(file, plans);
-    const std::vector<Advice> advice = advice_on(loaded, before ? &*before : nullptr, *rules);
+    const std::vector<Advice> advice = advice_on(loaded, before ? &*before : nullptr, *rules, now);
     const bool bad = !loaded.survey || (options.strict && !advice.empty());
     return {json ? json_of(loaded, advice, *rules, many) : text_of(loaded, advice, *rules),
             {},

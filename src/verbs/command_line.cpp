@@ -5,6 +5,7 @@
 
 #include "verbs/command_error.hpp"
 #include "verbs/lines.hpp"
+#include "yaml/characters.hpp"
 #include "yaml/problem.hpp"
 
 namespace tinworm::verbs {
@@ -57,11 +58,11 @@ Command parse_command_line(const std::vector<std::string>& arguments) {
     names.push_back(verb.name);
   }
   if (first.starts_with('-')) {
-    throw CommandError("", fmt::format("the verb comes before {}", first),
+    throw CommandError("", fmt::format("the verb comes before {}", yaml::shown(first)),
                        fmt::format("The verbs are {}.", fmt::join(names, ", ")));
   }
   const std::string near = yaml::nearest_word(first, names);
-  throw CommandError("", fmt::format("there is no verb \"{}\"", first),
+  throw CommandError("", fmt::format("there is no verb \"{}\"", yaml::shown(first)),
                      near.empty() ? fmt::format("The verbs are {}.", fmt::join(names, ", "))
                                   : fmt::format("Did you mean {}?", near));
 }

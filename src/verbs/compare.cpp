@@ -19,6 +19,7 @@
 #include "verbs/record_words.hpp"
 #include "verbs/source_date.hpp"
 #include "verbs/weigh.hpp"
+#include "yaml/characters.hpp"
 
 namespace tinworm::verbs {
 namespace {
@@ -129,7 +130,7 @@ ExitStatus run(const CompareOptions& options, const Streams& streams) {
     streams.print(text);
   } else {
     output::write_whole(options.to.path, text);
-    streams.tell(fmt::format("wrote {}\n", options.to.path));
+    streams.tell(fmt::format("wrote {}\n", yaml::shown(options.to.path)));
   }
   return done;
 }

@@ -7,6 +7,7 @@
 #include <fmt/format.h>
 
 #include "verbs/command_error.hpp"
+#include "yaml/characters.hpp"
 #include "yaml/problem.hpp"
 
 namespace tinworm::verbs {
@@ -16,14 +17,8 @@ namespace fs = std::filesystem;
 
 constexpr Kind all_kinds[] = {Kind::text, Kind::json, Kind::csv, Kind::pdf, Kind::svg, Kind::png};
 
-// Without its dot, in lower case.
-std::string ending_of(const std::string& path) {
-  std::string ending = fs::path(path).extension().string();
-  if (ending.empty()) return ending;
-  ending.erase(0, 1);
-  std::transform(ending.begin(), ending.end(), ending.begin(),
-                 [](char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c + 32) : c; });
-  return ending;
+bool is_picture(Kind kind) {
+  return kind == Kind::pdf || kind == Kind::svg || kind == Kind::png;
 }
 
 // What the user wrote by hand or took with a camera ends so; empty for all else.
@@ -54,15 +49,10 @@ std::optional<Kind> kind_by_option(const Wanted& wanted) {
   std::vector<std::string> words;
   for (const Kind made : wanted.allowed) words.emplace_back(word(made));
   const std::string near = yaml::did_you_mean(wanted.as, words);
-  throw CommandError(
-      wanted.verb,
-      fmt::format("{} takes {}, not \"{}\"", wanted.as_option, listed(wanted.allowed), wanted.as),
-      near.empty() ? "" : "D" + near.substr(1));
-}
-
-bool names_folder(const Wanted& wanted) {
-  std::error_code unknown;  // what can't be looked at is no folder yet
-  return wanted.path.ends_with('/') || fs::is_directory(wanted.path, unknown);
+  throw CommandError(wanted.verb,
+                     fmt::format("{} takes {}, not \"{}\"", wanted.as_option,
+                                 listed(wanted.allowed), yaml::shown(wanted.as)),
+                     near.empty() ? "" : "D" + near.substr(1));
 }
 
 Kind kind_of_file(const Wanted& wanted, std::optional<Kind> by_option) {
@@ -70,13 +60,14 @@ Kind kind_of_file(const Wanted& wanted, std::optional<Kind> by_option) {
   if (by_ending && by_option && *by_ending != *by_option) {
     throw CommandError(wanted.verb,
                        fmt::format("{} {} and the ending of {} disagree", wanted.as_option,
-                                   wanted.as, wanted.path),
+                                   wanted.as, yaml::shown(wanted.path)),
                        "Leave one out.");
   }
   if (by_ending) return *by_ending;
   if (by_option) return *by_option;
   throw CommandError(
-      wanted.verb, fmt::format("the ending of \"{}\" doesn't tell what to write", wanted.path),
+      wanted.verb,
+      fmt::format("the ending of \"{}\" doesn't tell what to write", yaml::shown(wanted.path)),
       fmt::format("Name a file that ends in the kind ({}), or add --as.", listed(wanted.allowed)));
 }
 
@@ -127,7 +118,8 @@ Destination destination(const Wanted& wanted) {
   const bool pictures = is_picture(wanted.allowed.front());
   if (const std::string_view kept = kept_by_ending(wanted.path); !kept.empty()) {
     throw CommandError(
-        wanted.verb, fmt::format("{} ends as {} do; outputs never replace one", wanted.path, kept),
+        wanted.verb,
+        fmt::format("{} ends as {} do; outputs never replace one", yaml::shown(wanted.path), kept),
         fmt::format("Give it an ending of its own ({}).", listed(wanted.allowed)));
   }
   if (wanted.path == "-") {
@@ -141,16 +133,31 @@ Destination destination(const Wanted& wanted) {
     }
   } else if (!wanted.path.empty()) {
     result.path = wanted.path;
-    if (pictures && wanted.many && !names_folder(wanted) && kind_of_ending(wanted.path)) {
-      throw CommandError(wanted.verb,
-                         fmt::format("several pictures can't all go into {}", wanted.path),
-                         "Name a folder: -o pictures/");
+    if (pictures && wanted.many && !names_folder(wanted.path) && kind_of_ending(wanted.path)) {
+      throw CommandError(
+          wanted.verb,
+          fmt::format("several pictures can't all go into {}", yaml::shown(wanted.path)),
+          "Name a folder: -o pictures/");
     }
-    result.folder = pictures && (wanted.many || names_folder(wanted));
+    result.folder = pictures && (wanted.many || names_folder(wanted.path));
     if (!result.folder) result.kind = kind_of_file(wanted, by_option);
   }
   require_made(wanted, result.kind);
   return result;
+}
+
+std::string ending_of(const std::string& path) {
+  std::string ending = fs::path(path).extension().string();
+  if (ending.empty()) return ending;
+  ending.erase(0, 1);
+  std::transform(ending.begin(), ending.end(), ending.begin(),
+                 [](char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c + 32) : c; });
+  return ending;
+}
+
+bool names_folder(const std::string& path) {
+  std::error_code unknown;  // what can't be looked at is no folder yet
+  return path.ends_with('/') || fs::is_directory(path, unknown);
 }
 
 void keep_apart(const std::string& verb, const std::vector<std::string>& inputs,
@@ -162,12 +169,14 @@ void keep_apart(const std::string& verb, const std::vector<std::string>& inputs,
     for (const std::string& input : inputs) {
       if (!fs::is_regular_file(output, unknown) || !fs::equivalent(input, output, unknown))
         continue;
-      throw CommandError(verb, fmt::format("{} is itself to be read; it is never written", output),
-                         "Give the output another name.");
+      throw CommandError(
+          verb, fmt::format("{} is itself to be read; it is never written", yaml::shown(output)),
+          "Give the output another name.");
     }
     if (!taken.insert(fs::path(output).lexically_normal()).second) {
-      throw CommandError(verb, fmt::format("two surveys would both be written to {}", output),
-                         "Give the surveys different names, or write them one at a time.");
+      throw CommandError(
+          verb, fmt::format("two surveys would both be written to {}", yaml::shown(output)),
+          "Give the surveys different names, or write them one at a time.");
     }
   }
 }

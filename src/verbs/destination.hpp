@@ -33,6 +33,12 @@ struct Wanted {
 // option that disagree, `-o -` without `--as`.
 Destination destination(const Wanted& wanted);
 
+// Of a path: "pdf"; without its dot, in lower case.
+std::string ending_of(const std::string& path);
+
+// Whether a path is that of a folder: there is one, or it ends in a slash.
+bool names_folder(const std::string& path);
+
 // "pdf, svg or png"
 std::string listed(const std::vector<Kind>& kinds);
 

@@ -3,6 +3,8 @@
 #include <charconv>
 #include <filesystem>
 
+#include "yaml/characters.hpp"
+
 namespace tinworm::verbs {
 
 int whole_number(const std::string& verb, const std::string& option, const std::string& text,
@@ -14,7 +16,7 @@ int whole_number(const std::string& verb, const std::string& option, const std::
     return value;
   }
   throw CommandError(verb, fmt::format("{} takes a whole number from {} to {}, not \"{}\"", option,
-                                       least, most, text));
+                                       least, most, yaml::shown(text)));
 }
 
 void CommonLine::declare(VerbLine& line) {
@@ -100,8 +102,9 @@ bool are_many(const std::vector<std::string>& files) {
 std::pair<std::string, std::string> kind_option(const std::string& verb, const std::string& format,
                                                 const std::string& as) {
   if (!format.empty() && !as.empty() && format != as) {
-    throw CommandError(verb, fmt::format("--format {} and --as {} disagree", format, as),
-                       "Leave one out.");
+    throw CommandError(
+        verb, fmt::format("--format {} and --as {} disagree", yaml::shown(format), yaml::shown(as)),
+        "Leave one out.");
   }
   return as.empty() ? std::pair(format, "--format") : std::pair(as, "--as");
 }

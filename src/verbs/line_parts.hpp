@@ -11,6 +11,7 @@
 #include "verbs/command_error.hpp"
 #include "verbs/options.hpp"
 #include "verbs/verb_line.hpp"
+#include "yaml/characters.hpp"
 #include "yaml/problem.hpp"
 
 namespace tinworm::verbs {
@@ -32,7 +33,8 @@ Value choice(const std::string& verb, const std::string& option, const std::stri
     allowed += word;
   }
   const std::string near = yaml::nearest_word(text, words);
-  throw CommandError(verb, fmt::format("{} takes {}, not \"{}\"", option, allowed, text),
+  throw CommandError(verb,
+                     fmt::format("{} takes {}, not \"{}\"", option, allowed, yaml::shown(text)),
                      near.empty() ? "" : fmt::format("Did you mean {}?", near));
 }
 

@@ -11,6 +11,7 @@
 #include "verbs/record.hpp"
 #include "verbs/record_words.hpp"
 #include "verbs/weigh.hpp"
+#include "yaml/characters.hpp"
 
 namespace tinworm::verbs {
 namespace {
@@ -52,25 +53,26 @@ ExitStatus run(const ListingOptions& options, const Streams& streams) {
   streams.complain(loaded.mistakes);
   if (!loaded.survey) return errors_in_files;
   if (options.signed_name && loaded.survey->visit.by.empty())
-    throw CommandError("listing", fmt::format("{} doesn't say who looked", options.file),
+    throw CommandError("listing",
+                       fmt::format("{} doesn't say who looked", yaml::shown(options.file)),
                        "Write the surveyor's name under visit, as in {by: NAME}, or leave out "
                        "--signed.");
   const weighing::Result result = scene::for_sale(weighed(loaded, *rules), options.signed_name);
   const std::vector<scene::Page> pages = pages_of(result, options);
   if (pages.empty())
-    throw CommandError("listing", fmt::format("{}: {} has no {} sheet", options.file,
+    throw CommandError("listing", fmt::format("{}: {} has no {} sheet", yaml::shown(options.file),
                                               result.body->name, word(options.picture.sheet)));
   painting::Warnings warnings;
   const std::string picture =
       picture_of(pages, metadata_for_sale(result, record_for_sale(result, *rules, options)),
                  options.to.kind, options.picture, warnings);
   for (const std::string& warning : warnings)
-    streams.complain(fmt::format("tinworm: {}: {}\n", options.file, warning));
+    streams.complain(fmt::format("tinworm: {}: {}\n", yaml::shown(options.file), warning));
   if (options.to.path == "-") {
     streams.print(picture);
   } else {
     output::write_whole(options.to.path, picture);
-    streams.tell(fmt::format("wrote {}\n", options.to.path));
+    streams.tell(fmt::format("wrote {}\n", yaml::shown(options.to.path)));
   }
   return done;
 }

@@ -4,6 +4,7 @@
 #include "verbs/line_parts.hpp"
 #include "verbs/lines.hpp"
 #include "verbs/verb_line.hpp"
+#include "yaml/characters.hpp"
 
 namespace tinworm::verbs {
 
@@ -39,7 +40,7 @@ Command parse_listing(const Arguments& arguments) {
   options.file = files.front();
   if (path.empty()) {
     throw CommandError("listing", "where to draw is missing",
-                       fmt::format("tinworm listing {} -o listing.pdf", options.file));
+                       fmt::format("tinworm listing {} -o listing.pdf", yaml::shown(options.file)));
   }
   options.to = destination({"listing", path, as, "--as", {Kind::pdf, Kind::svg, Kind::png}, false});
   options.picture = picture.read("listing", options.to.kind);

@@ -15,6 +15,7 @@
 #include "verbs/record.hpp"
 #include "verbs/record_words.hpp"
 #include "verbs/weigh.hpp"
+#include "yaml/characters.hpp"
 
 namespace tinworm::verbs {
 namespace {
@@ -51,8 +52,8 @@ Outcome draw(const Loaded& loaded, const RulesInForce& rules, const std::string&
   const auto pages = pages_of(result, options);
   if (pages.empty()) {
     return {{},
-            fmt::format("tinworm map: {}: {} has no {} sheet\n", loaded.file, result.body->name,
-                        word(options.picture.sheet)),
+            fmt::format("tinworm map: {}: {} has no {} sheet\n", yaml::shown(loaded.file),
+                        result.body->name, word(options.picture.sheet)),
             {},
             wrong_command};
   }
@@ -71,13 +72,13 @@ Outcome draw(const Loaded& loaded, const RulesInForce& rules, const std::string&
   }
   Outcome outcome;
   for (const std::string& warning : warnings) {
-    outcome.complaints += fmt::format("tinworm: {}: {}\n", loaded.file, warning);
+    outcome.complaints += fmt::format("tinworm: {}: {}\n", yaml::shown(loaded.file), warning);
   }
   if (output == "-") {
     outcome.results = picture;
   } else {
     output::write_whole(output, picture);
-    outcome.results = fmt::format("wrote {}\n", output);
+    outcome.results = fmt::format("wrote {}\n", yaml::shown(output));
   }
   return outcome;
 }
@@ -85,7 +86,8 @@ Outcome draw(const Loaded& loaded, const RulesInForce& rules, const std::string&
 void make_folder(const std::string& path) {
   std::error_code error;
   fs::create_directories(path, error);
-  if (error) throw output::FileError(path, output::reason_of(error.value()));
+  if (error)
+    throw output::FileError(path, output::reason_of(error.value()), output::cure_of(error.value()));
 }
 
 }  // namespace

@@ -4,6 +4,7 @@
 #include <fmt/ranges.h>
 
 #include "verbs/command_error.hpp"
+#include "yaml/characters.hpp"
 #include "yaml/problem.hpp"
 
 namespace tinworm::verbs {
@@ -15,7 +16,7 @@ body::PlanPtr named_plan(const std::string& verb, PlanShelf& plans, const std::s
   const std::string mistakes = plans.mistakes(name, "");
   if (mistakes.empty()) {
     const std::string near = yaml::nearest_word(name, plans.names());
-    throw CommandError(verb, fmt::format("{}: \"{}\"", plan.error().what, name),
+    throw CommandError(verb, fmt::format("{}: \"{}\"", plan.error().what, yaml::shown(name)),
                        near.empty() ? fmt::format("There are {}.", fmt::join(plans.names(), ", "))
                                     : fmt::format("Did you mean {}?", near));
   }

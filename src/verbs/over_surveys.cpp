@@ -7,6 +7,7 @@
 #include "output/file_error.hpp"
 #include "output/progress.hpp"
 #include "verbs/in_order.hpp"
+#include "yaml/characters.hpp"
 
 namespace tinworm::verbs {
 namespace {
@@ -41,7 +42,7 @@ ExitStatus over_surveys(const std::vector<std::string>& files, const CommonOptio
   if (files.size() > 1 && !bad.empty()) {
     streams.complain(fmt::format("tinworm: {} of {} surveys have mistakes or could not be read:\n",
                                  bad.size(), files.size()));
-    for (const std::string& file : bad) streams.complain("  " + file + "\n");
+    for (const std::string& file : bad) streams.complain(fmt::format("  {}\n", yaml::shown(file)));
   }
   return worst;
 }

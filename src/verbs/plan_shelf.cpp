@@ -15,6 +15,7 @@
 #include "output/fingerprint.hpp"
 #include "output/whole_file.hpp"
 #include "verbs/surveys.hpp"
+#include "yaml/characters.hpp"
 
 namespace tinworm::verbs {
 namespace {
@@ -95,7 +96,7 @@ const PlanShelf::Book& PlanShelf::open(const Source& source) {
       if (source.yaml.empty()) reading.plan->sha256 = output::sha256(text);
       book.plan = std::make_shared<const body::Plan>(std::move(*reading.plan));
     } else {
-      book.refusal = fmt::format("the body plan {} has errors", source.file);
+      book.refusal = fmt::format("the body plan {} has errors", yaml::shown(source.file));
     }
     if (!reading.problems.empty()) {
       book.mistakes = yaml::to_text(reading.problems, source.file, text);

@@ -6,6 +6,7 @@
 #include "output/whole_file.hpp"
 #include "rates/reader.hpp"
 #include "verbs/surveys.hpp"
+#include "yaml/characters.hpp"
 
 namespace tinworm::verbs {
 
@@ -16,8 +17,8 @@ std::optional<RatesInForce> load_rates(const std::string& file, const Streams& s
   const std::string text = output::read_whole(file, most_bytes);
   const rates::Reading reading = rates::read_rates(text);
   if (reading.file)
-    return RatesInForce{reading.file->rates, fs::path(file).filename(), reading.file->name,
-                        output::sha256(text)};
+    return RatesInForce{reading.file->rates, yaml::shown(fs::path(file).filename().string()),
+                        reading.file->name, output::sha256(text)};
   streams.complain(yaml::to_text(reading.problems, file, text));
   return std::nullopt;
 }

@@ -13,6 +13,7 @@
 #include "verbs/record_words.hpp"
 #include "verbs/weigh.hpp"
 #include "verbs/work.hpp"
+#include "yaml/characters.hpp"
 
 namespace tinworm::verbs {
 namespace {
@@ -70,13 +71,13 @@ ExitStatus run(const ReportOptions& options, const Streams& streams) {
   const Record record = record_of_report(options, result, *rules, *rates, photos);
   const std::string pdf = painting::to_pdf(pages, metadata_of_report(result, record), &warnings);
   for (const std::string& warning : warnings)
-    streams.complain(fmt::format("tinworm: {}: {}\n", options.file, warning));
+    streams.complain(fmt::format("tinworm: {}: {}\n", yaml::shown(options.file), warning));
   if (options.to.path == "-") {
     streams.print(pdf);
   } else {
     output::write_whole(options.to.path, pdf);
-    streams.tell(
-        fmt::format("wrote {}, {} pages{}\n", options.to.path, pages.size(), gaps(photos.album)));
+    streams.tell(fmt::format("wrote {}, {} pages{}\n", yaml::shown(options.to.path), pages.size(),
+                             gaps(photos.album)));
   }
   return done;
 }

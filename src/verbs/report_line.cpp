@@ -4,6 +4,7 @@
 #include "verbs/line_parts.hpp"
 #include "verbs/lines.hpp"
 #include "verbs/verb_line.hpp"
+#include "yaml/characters.hpp"
 
 namespace tinworm::verbs {
 
@@ -41,7 +42,7 @@ Command parse_report(const Arguments& arguments) {
   options.file = files.front();
   if (path.empty())
     throw CommandError("report", "where to write is missing",
-                       fmt::format("tinworm report {} -o report.pdf", options.file));
+                       fmt::format("tinworm report {} -o report.pdf", yaml::shown(options.file)));
   options.to = destination({"report", path, as, "--as", {Kind::pdf}, false});
   options.paper = choice<scene::Paper>(
       "report", "--paper", paper,

@@ -6,6 +6,7 @@
 #include "output/whole_file.hpp"
 #include "rules/reader.hpp"
 #include "verbs/surveys.hpp"
+#include "yaml/characters.hpp"
 
 namespace tinworm::verbs {
 
@@ -21,8 +22,8 @@ std::optional<RulesInForce> load_rules(const std::string& file, const Streams& s
   const std::string text = output::read_whole(file, most_bytes);
   const rules::Reading reading = rules::read_rules(text);
   if (reading.file)
-    return RulesInForce{reading.file->rules, fs::path(file).filename(), reading.file->name,
-                        output::sha256(text)};
+    return RulesInForce{reading.file->rules, yaml::shown(fs::path(file).filename().string()),
+                        reading.file->name, output::sha256(text)};
   streams.complain(yaml::to_text(reading.problems, file, text));
   return std::nullopt;
 }

@@ -2,6 +2,8 @@
 
 #include <fmt/format.h>
 
+#include "yaml/characters.hpp"
+
 namespace tinworm::verbs {
 
 void Sink::add(std::string_view text) {
@@ -14,7 +16,7 @@ void Sink::add(std::string_view text) {
 void Sink::finish() {
   if (!file_) return;
   file_->finish();
-  streams_.tell(fmt::format("wrote {}\n", to_.path));
+  streams_.tell(fmt::format("wrote {}\n", yaml::shown(to_.path)));
 }
 
 }  // namespace tinworm::verbs

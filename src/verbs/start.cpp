@@ -1,8 +1,9 @@
 #include "verbs/start.hpp"
 
-#include <chrono>
 #include <filesystem>
 #include <optional>
+#include <utility>
+#include <vector>
 
 #include <fmt/format.h>
 
@@ -11,10 +12,12 @@
 #include "survey/field_sheet.hpp"
 #include "survey/form.hpp"
 #include "survey/reader.hpp"
+#include "survey/sheet_marks.hpp"
 #include "verbs/command_error.hpp"
 #include "verbs/named_plan.hpp"
 #include "verbs/source_date.hpp"
 #include "verbs/surveys.hpp"
+#include "yaml/characters.hpp"
 
 namespace tinworm::verbs {
 namespace {
@@ -31,21 +34,13 @@ bool is_there(const std::string& path) {
   return path != "-" && fs::exists(fs::symlink_status(path, unknown));
 }
 
-quantity::PartialDate today() {
-  using namespace std::chrono;
-  const sys_seconds now = source_date("start").value_or(floor<seconds>(system_clock::now()));
-  const year_month_day day(floor<days>(now));
-  return {static_cast<int>(day.year()), static_cast<int>(static_cast<unsigned>(day.month())),
-          static_cast<int>(static_cast<unsigned>(day.day()))};
-}
-
 quantity::PartialDate date_of(const StartOptions& options) {
-  if (options.date.empty()) return today();
+  if (options.date.empty()) return today("start");
   const auto date = quantity::parse_date(options.date);
   if (date) return *date;
-  throw CommandError("start",
-                     fmt::format("--date: {}, not \"{}\"", date.error().what, options.date),
-                     "Write 2025-04-12, 2025-04 or 2025.");
+  throw CommandError(
+      "start", fmt::format("--date: {}, not \"{}\"", date.error().what, yaml::shown(options.date)),
+      "Write 2025-04-12, 2025-04 or 2025.");
 }
 
 // The earlier survey must be of the body named, if one is.
@@ -54,9 +49,10 @@ void require_same_body(const StartOptions& options, const survey::Survey& before
   if (options.body.empty() || options.body == before.body->name || options.body == versioned ||
       options.body == before.body_text)
     return;
-  throw CommandError(
-      "start", fmt::format("{} is of the body {}, not {}", options.from, versioned, options.body),
-      "Leave the body out, or start from a survey of the same body.");
+  throw CommandError("start",
+                     fmt::format("{} is of the body {}, not {}", yaml::shown(options.from),
+                                 versioned, yaml::shown(options.body)),
+                     "Leave the body out, or start from a survey of the same body.");
 }
 
 // What the command line put into the form must read as a survey too.
@@ -65,8 +61,12 @@ void require_readable(const survey::FormLines& lines, const body::PlanPtr& plan)
       survey::read_survey(survey::text_of(lines), [&](std::string_view) { return plan; });
   if (reading.survey) return;
   const yaml::Problem& problem = reading.problems.front();
-  throw CommandError("start", fmt::format("--car or --date: {}", problem.what),
-                     problem.allowed.empty() ? "" : fmt::format("Allowed: {}.", problem.allowed));
+  std::string cure = problem.cure.empty() ? "" : problem.cure + ".";
+  if (!cure.empty() && cure.front() >= 'a' && cure.front() <= 'z')
+    cure.front() = static_cast<char>(cure.front() - 'a' + 'A');
+  if (!problem.allowed.empty())
+    cure = fmt::format("Allowed: {}.{}{}", problem.allowed, cure.empty() ? "" : " ", cure);
+  throw CommandError("start", fmt::format("--car or --date: {}", problem.what), cure);
 }
 
 ExitStatus write(const StartOptions& options, const survey::FormLines& lines,
@@ -79,7 +79,7 @@ ExitStatus write(const StartOptions& options, const survey::FormLines& lines,
   // Another program may have put one there since it was looked for.
   if (!output::write_new(options.path, text)) refuse_existing(options.path);
   streams.tell(
-      fmt::format("wrote {}: fill it in, then `tinworm check {}`\n", options.path, options.path));
+      fmt::format("wrote {0}: fill it in, then `tinworm check {0}`\n", yaml::shown(options.path)));
   return done;
 }
 
@@ -98,7 +98,7 @@ ExitStatus start_from_survey(const StartOptions& options, PlanShelf& plans,
   form.date = date_of(options);
   if (form.date.last() < loaded.survey->visit.date.first())
     throw CommandError("start",
-                       fmt::format("{} is of {}, after {}", options.from,
+                       fmt::format("{} is of {}, after {}", yaml::shown(options.from),
                                    loaded.survey->visit.date.text(), form.date.text()),
                        "A later visit has a later --date.");
   const survey::FormLines lines = survey::form_lines(*loaded.survey->body, form);
@@ -106,17 +106,27 @@ ExitStatus start_from_survey(const StartOptions& options, PlanShelf& plans,
   return write(options, lines, streams);
 }
 
+ExitStatus refuse_sheet(std::vector<survey::SheetProblem> problems, const StartOptions& options,
+                        const Streams& streams) {
+  streams.complain(survey::to_text(std::move(problems), options.from_csv));
+  return errors_in_files;
+}
+
 ExitStatus start_from_sheet(const StartOptions& options, const body::PlanPtr& plan,
                             survey::Form form, const Streams& streams) {
   const std::string text = output::read_whole(options.from_csv, most_bytes);
-  const auto records = survey::csv_records(text);
+  auto records = survey::csv_records(text);
   if (!records) {
-    const auto& mistake = records.error();
-    streams.complain(fmt::format("{}: row {}: {} ({})\n", options.from_csv, mistake.row,
-                                 mistake.what, mistake.cure));
-    return errors_in_files;
+    const survey::CsvMistake& mistake = records.error();
+    return refuse_sheet({{mistake.row, "", {{}, mistake.what, "", "", mistake.cure}}}, options,
+                        streams);
   }
+  if (!records->empty())
+    if (auto marks = survey::marks_in_headings(records->front()); !marks.empty())
+      return refuse_sheet(std::move(marks), options, streams);
+  const auto marks = survey::take_out_marks(*records);
   survey::FieldSheet sheet = survey::read_field_sheet(*records, *plan);
+  sheet.problems.insert(sheet.problems.end(), marks.begin(), marks.end());
   form.filled = std::move(sheet.zones);
   form.numbered_photos = sheet.numbered_photos;
   const survey::FormLines lines = survey::form_lines(*plan, form);
@@ -124,10 +134,7 @@ ExitStatus start_from_sheet(const StartOptions& options, const body::PlanPtr& pl
       survey::read_survey(survey::text_of(lines), [&](std::string_view) { return plan; });
   const auto more = survey::of_sheet(reading.problems, lines);
   sheet.problems.insert(sheet.problems.end(), more.begin(), more.end());
-  if (!sheet.problems.empty()) {
-    streams.complain(survey::to_text(std::move(sheet.problems), options.from_csv));
-    return errors_in_files;
-  }
+  if (!sheet.problems.empty()) return refuse_sheet(std::move(sheet.problems), options, streams);
   return write(options, lines, streams);
 }
 

@@ -5,10 +5,34 @@
 
 #include "survey/field_sheet.hpp"
 #include "verbs/command_error.hpp"
+#include "verbs/destination.hpp"
 #include "verbs/line_parts.hpp"
 #include "verbs/verb_line.hpp"
+#include "yaml/characters.hpp"
 
 namespace tinworm::verbs {
+
+namespace {
+
+// What ends otherwise would be taken for another kind of file, and by `check FOLDER` for none.
+void require_survey_name(const std::string& path) {
+  if (path == "-") return;
+  if (names_folder(path)) {
+    const bool slash = path.ends_with('/');
+    throw CommandError(
+        "start", fmt::format("{} is a folder", yaml::shown(path)),
+        fmt::format("Name the file too: -o {}{}survey.yaml", yaml::shown(path), slash ? "" : "/"));
+  }
+  const std::string ending = ending_of(path);
+  if (ending == "yaml" || ending == "yml") return;
+  const std::string stem = path.substr(0, path.size() - (ending.empty() ? 0 : ending.size() + 1));
+  throw CommandError(
+      "start",
+      fmt::format("writes a survey, which ends in .yaml or .yml, not {}", yaml::shown(path)),
+      fmt::format("Name it so: -o {}.yaml", yaml::shown(stem)));
+}
+
+}  // namespace
 
 Command parse_start(const Arguments& arguments) {
   StartOptions options;
@@ -50,6 +74,7 @@ Command parse_start(const Arguments& arguments) {
   options.units = choice<quantity::Units>(
       "start", "--units", units, {{"mm", quantity::Units::mm}, {"inch", quantity::Units::inch}});
   if (!path.empty()) options.path = path;
+  require_survey_name(options.path);
   keep_apart("start", {options.from, options.from_csv}, {options.path});
   options.common = common.read("start");
   return options;

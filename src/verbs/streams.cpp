@@ -8,6 +8,7 @@
 
 #include "output/descriptor.hpp"
 #include "output/file_error.hpp"
+#include "yaml/characters.hpp"
 
 namespace tinworm::verbs {
 
@@ -17,7 +18,7 @@ void Streams::print(std::string_view text) const {
 
 void Streams::complain(std::string_view text) const {
   try {
-    output::write_all(messages, text, "standard error");
+    output::write_all(messages, yaml::shown_lines(text), "standard error");
   } catch (const output::FileError&) {
     // There is nobody to tell; the exit status still does.
   }

@@ -14,6 +14,7 @@ struct Streams {
 
   // Throws output::FileError where the text can't be written.
   void print(std::string_view text) const;
+  // Made safe to show: no file's name or argument in it works a terminal.
   // A mistake or a warning; always told, but to a closed or full standard error.
   void complain(std::string_view text) const;
   // What is merely good to know.

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <filesystem>
+#include <system_error>
 #include <utility>
 
 #include "output/file_error.hpp"
@@ -59,7 +60,11 @@ std::vector<std::string> yaml_files(const std::string& folder) {
     const bool waits = entry->is_fifo(unknown) || entry->is_socket(unknown);  // would never end
     if (path.extension() == ".yaml" && !hidden && !waits) files.push_back(path.string());
   }
-  if (error) throw output::FileError(folder, output::reason_of(error.value()));
+  if (error == std::errc::no_such_file_or_directory)
+    throw output::FileError(folder, "no such folder", "look at the path");
+  if (error)
+    throw output::FileError(folder, output::reason_of(error.value()),
+                            output::cure_of(error.value()));
   std::sort(files.begin(), files.end());
   return files;
 }

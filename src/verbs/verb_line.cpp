@@ -8,6 +8,7 @@
 
 #include "output/display_width.hpp"
 #include "verbs/command_error.hpp"
+#include "yaml/characters.hpp"
 #include "yaml/problem.hpp"
 
 namespace tinworm::verbs {
@@ -70,7 +71,7 @@ std::vector<std::string> VerbLine::parse(const std::vector<std::string>& argumen
     const std::string name = before(left_over, '=');
     if (!name.starts_with('-') || name == "--") continue;
     const std::string near = yaml::nearest_word(bare(name), names);
-    throw CommandError(verb_, fmt::format("there is no option {}", name),
+    throw CommandError(verb_, fmt::format("there is no option {}", yaml::shown(name)),
                        near.empty() ? "" : fmt::format("Did you mean --{}?", near));
   }
   for (const auto& [parsed, option] : valued) {

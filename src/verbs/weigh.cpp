@@ -18,6 +18,7 @@
 #include "verbs/record_words.hpp"
 #include "verbs/sink.hpp"
 #include "weighing/weigh.hpp"
+#include "yaml/characters.hpp"
 
 namespace tinworm::verbs {
 namespace {
@@ -26,7 +27,7 @@ const weighing::Zone& zone_to_explain(const weighing::Result& result, const std:
   for (const weighing::Zone& zone : result.zones) {
     if (output::zone_number(zone.number, zone.own) == wanted) return zone;
   }
-  throw CommandError("weigh", fmt::format("{} has no zone {}", result.named, wanted),
+  throw CommandError("weigh", fmt::format("{} has no zone {}", result.named, yaml::shown(wanted)),
                      fmt::format("\"tinworm bodies {}\" lists them.", result.body->name));
 }
 
@@ -66,8 +67,8 @@ weighing::Result weighed(const Loaded& loaded, const RulesInForce& rules) {
     result.rules = rules.file;
     result.rules_name = rules.name;
   }
-  result.file = std::filesystem::path(loaded.file).filename();
-  result.named = loaded.file;
+  result.file = yaml::shown(std::filesystem::path(loaded.file).filename().string());
+  result.named = yaml::shown(loaded.file);
   result.sha256 = loaded.sha256;
   return result;
 }

@@ -16,6 +16,7 @@
 #include "verbs/record_words.hpp"
 #include "verbs/sink.hpp"
 #include "verbs/weigh.hpp"
+#include "yaml/characters.hpp"
 
 namespace tinworm::verbs {
 namespace {

@@ -29,10 +29,10 @@ const std::vector<std::string_view>& advice_kinds() {
       // A figure
       "no-baseline", "assumed-sheet", "film-not-read", "gauge-not-said", "wide-readings",
       "plan-sheet-read", "same-reading", "bare-with-film", "inside-of-none", "size-not-recorded",
-      "film-unlike",
+      "size-over-part", "film-unlike",
       // The years, and paper
-      "another-car", "not-measured-again", "spot-name", "repair-undated", "leave-not-said",
-      "interest-not-said", "photo-folder", "photo-missing", "no-photo"};
+      "visit-to-come", "another-car", "not-measured-again", "spot-name", "repair-undated",
+      "leave-not-said", "interest-not-said", "photo-folder", "photo-missing", "no-photo"};
   return kinds;
 }
 

@@ -37,6 +37,37 @@ void ask_how_large(Asking& asking) {
                              percent(asking.rules.unsized_length_share)));
 }
 
+// A plan shows a body to within a tenth or so. Common practice.
+constexpr double plan_slack = 1.1;
+
+// As far as two points of the zone can lie apart.
+double longest_mm(const body::Zone& zone) {
+  double squares = 0;
+  for (const body::Axis axis : {body::Axis::along, body::Axis::across, body::Axis::up})
+    squares += std::pow(extent(zone.extent, axis).length(), 2);
+  return std::sqrt(squares);
+}
+
+void ask_about_oversize(Asking& asking) {
+  constexpr double mm2_in_m2 = 1e6;
+  for (const Find& find : asking.finds) {
+    const body::Zone* zone = find.look->facts.plan;
+    const auto& size = find.recorded->size ? find.recorded->size : find.recorded->hole;
+    if (!zone || !size) continue;
+    const double area_m2 = size->along_mm * size->across_mm / mm2_in_m2;
+    const bool fits = std::max(size->along_mm, size->across_mm) <= plan_slack * longest_mm(*zone) &&
+                      area_m2 <= plan_slack * zone->area_m2;
+    if (fits) continue;
+    asking.of_spot(find, "size-over-part",
+                   fmt::format("{}: is its size right? It is {:.0f}x{:.0f} mm, {:.2f} m²; the "
+                               "whole zone has {:.2f} m² and is {:.0f} mm from end to end.",
+                               title(find), size->along_mm, size->across_mm, area_m2, zone->area_m2,
+                               longest_mm(*zone)),
+                   "No more of a part can rust than there is; a slip of the pen or the unit makes "
+                   "the damage and the work too large.");
+  }
+}
+
 // From the zone's extent, along the coordinates that are known.
 double outside_mm(const survey::Position& at, const body::Zone& zone) {
   double squares = 0;
@@ -121,6 +152,7 @@ void ask_about_names(Asking& asking) {
 void ask_about_places(Asking& asking) {
   ask_where(asking);
   ask_how_large(asking);
+  ask_about_oversize(asking);
   ask_about_far(asking);
   ask_about_side(asking);
   ask_about_names(asking);

@@ -175,12 +175,12 @@ struct BoxResult {
 struct Result {
   body::PlanPtr body;
   survey::Survey survey;
-  std::string file;               // the survey's name without folders, which may be private
-  std::string sha256;             // of its bytes
-  std::string named;              // as on the command line: for messages to the user, in no output
-  rules::Rules constants;         // what it was weighed by
-  std::string rules = "default";  // or the rules file, where it changes anything
-  std::string rules_name;         // its own name, where it has one
+  std::string file;        // the survey's name, safe to show, without folders, which may be private
+  std::string sha256;      // of its bytes
+  std::string named;       // as on the command line, safe to show: for messages, in no output
+  rules::Rules constants;  // what it was weighed by
+  std::string rules = "default";           // or the rules file, where it changes anything
+  std::string rules_name;                  // its own name, where it has one
   std::vector<std::string> rules_changed;  // "near-radius 250 mm (default 300 mm)"
   Verdict verdict = Verdict::not_known;
   Verdict could_be = Verdict::not_known;

@@ -92,7 +92,7 @@ class TreeBuilder {
     }
     if (key.kind == Node::Kind::empty) {
       problems_.push_back({key.place, "a key is missing before the colon", key.text,
-                           "a plain word before the colon", ""});
+                           "a plain word before the colon", "put one, or quote the key"});
       return false;
     }
     if (plain && key.text == "<<") {
@@ -112,11 +112,11 @@ class TreeBuilder {
   void check_text(const Event& event) {
     for (std::size_t i = 0; i < event.text.size();) {
       const Character character = character_at(event.text, i);
-      if (is_control(character.code)) {
-        problems_.push_back({event.place,
-                             fmt::format("an escape writes a control character ({}) into the text",
-                                         code_name(character.code)),
-                             "", "", "take the escape out"});
+      if (const std::string_view what = unfit(character.code); !what.empty()) {
+        problems_.push_back(
+            {event.place,
+             fmt::format("an escape writes {} ({}) into the text", what, code_name(character.code)),
+             "", "", "take the escape out"});
         return;
       }
       i += character.bytes;
@@ -163,7 +163,7 @@ bool means_nothing(const Event& event) {
 tl::expected<Node, Problems> parse(std::string_view source, const Limits& limits) {
   if (source.size() > limits.bytes) return tl::unexpected(Problems{too_big(source.size(), limits)});
   if (source.starts_with("\xEF\xBB\xBF")) source.remove_prefix(3);
-  if (auto bad = bad_character(source)) return tl::unexpected(Problems{*bad});
+  if (auto bad = bad_characters(source); !bad.empty()) return tl::unexpected(std::move(bad));
   std::string ended;  // readers differ on a last line of spaces without an end
   if (!source.ends_with('\n')) {
     ended = std::string(source) + "\n";

@@ -40,15 +40,15 @@ std::vector<std::string> characters_of(std::string_view text) {
 std::string headline(const Problem& problem, std::string_view file_name) {
   std::vector<std::string> notes;
   if (!problem.found.empty()) {
-    const auto shown = window(characters_of(printable(problem.found)), 0, found_at_most);
-    notes.push_back(fmt::format("found \"{}\"", shown));
+    const auto found = window(characters_of(printable(problem.found)), 0, found_at_most);
+    notes.push_back(fmt::format("found \"{}\"", found));
   }
-  if (!problem.allowed.empty()) notes.push_back("allowed: " + problem.allowed);
-  if (!problem.cure.empty()) notes.push_back(problem.cure);
-  std::string text(file_name);
+  if (!problem.allowed.empty()) notes.push_back("allowed: " + shown(problem.allowed));
+  if (!problem.cure.empty()) notes.push_back(shown(problem.cure));
+  std::string text = shown(file_name);
   if (problem.place.line > 0)
     text += fmt::format(":{}:{}", problem.place.line, problem.place.column);
-  text += ": " + problem.what;
+  text += ": " + shown(problem.what);
   if (!notes.empty()) text += fmt::format(" ({})", fmt::join(notes, "; "));
   return text + "\n";
 }

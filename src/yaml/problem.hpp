@@ -31,7 +31,7 @@ using Problems = std::vector<Problem>;
 //        ^
 // at most `most`, then "and N more". A place with line 0 prints "file: what (…)" alone.
 // Tabs in the source line are kept before the caret so that it stands right; a long line is cut
-// to a window round the caret, the cut marked with "…".
+// to a window round the caret, the cut marked with "…". All of it is safe to show on a terminal.
 std::string to_text(const Problems& problems, std::string_view file_name, std::string_view source,
                     int most = 50);
 

@@ -72,11 +72,17 @@ class Pass {
       take(owned.event);
     }
     if (problem_) return tl::unexpected(*problem_);
-    if (events_.empty()) return tl::unexpected(Problem{{}, "the file is empty", "", "", ""});
+    if (events_.empty()) return tl::unexpected(nothing_there());
     return std::move(events_);
   }
 
  private:
+  Problem nothing_there() const {
+    if (source_.find_first_not_of(" \t\r\n") == std::string_view::npos)
+      return {{}, "the file is empty", "", "", "check that it is the right file, and was saved"};
+    return {{}, "all of the file is comments", "", "", "take the # away before what counts"};
+  }
+
   void take(const yaml_event_t& event) {
     const Place place = place_of(event.start_mark);
     switch (event.type) {

@@ -11,7 +11,7 @@
 
 namespace tinworm::yaml {
 
-// Events of the one document in `source`, which has passed bad_character() and carries no byte
+// Events of the one document in `source`, which has passed bad_characters() and carries no byte
 // order mark. Stops at the first mistake. Reading stops as soon as the nesting passes
 // `limits.depth`: libyaml's time grows with the square of the depth, and it looks no further ahead
 // than 1024 characters.

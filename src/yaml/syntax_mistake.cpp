@@ -139,7 +139,8 @@ Problem nothing_to_read(const SyntaxMistake& mistake, std::string_view source) {
     return {mistake.place, "a list item (- ) can't stand inside brackets", std::string(spot.rest),
             "", "take the dash out; commas part what stands in brackets"};
   if (in_brackets && (character == "]" || character == "}"))
-    return {mistake.place, "the wrong bracket closes here", character, "", ""};
+    return {mistake.place, "the wrong bracket closes here", character, character == "]" ? "}" : "]",
+            "put the one that fits the bracket opened above"};
   if (character == "]" || character == "}")
     return {mistake.place, fmt::format("{} closes a bracket that was never opened", character), "",
             "", "open it, take it out, or quote the text"};
@@ -152,7 +153,7 @@ Problem colon(const SyntaxMistake& mistake, std::string_view source) {
   const std::string_view above = line_above(source, mistake.place.line);
   if (has_key_colon(spot.before))
     return {mistake.place, "a second colon stands in one line", std::string(trimmed(spot.line)), "",
-            "quote the text that holds a colon, or put the inner key on a line of its own"};
+            "quote what follows the first colon, or put the inner key on a line of its own"};
   if (!above.empty() && !has_key_colon(above) && !begins_with_item(above))
     return {{mistake.place.line, mistake.place.column},
             "this can't be a key: the line above is no key with a value",

@@ -77,7 +77,8 @@ class Rules {
 
   std::optional<Problem> comment_without_space(const yaml_mark_t& end) const {
     if (!rest_at(end).starts_with('#')) return std::nullopt;
-    return Problem{place_of(end), "a comment needs a space before its #", "", "", ""};
+    return Problem{place_of(end), "a comment needs a space before its #", "", "",
+                   "put one there, or quote the text if the # belongs to it"};
   }
 
   int least_indent() const { return indents_.empty() ? 0 : indents_.back() + 1; }

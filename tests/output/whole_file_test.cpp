@@ -176,7 +176,8 @@ TEST_F(WholeFiles, RefusesWhatIsNoFile) {
 TEST_F(WholeFiles, LeavesDevicesInPlace) {
   write_whole("/dev/null", "gone");
   EXPECT_TRUE(fs::is_character_file("/dev/null"));
-  EXPECT_EQ(refusal([] { write_whole("/dev/full", "x"); }), "/dev/full: the disk is full");
+  EXPECT_EQ(refusal([] { write_whole("/dev/full", "x"); }),
+            "/dev/full: the disk is full (make room, or write elsewhere)");
 }
 
 // A limit on the size of files stands for a disk that fills up half-way.
@@ -212,8 +213,10 @@ TEST_F(WholeFiles, SaysWhyItCannotRead) {
                                                ": no such file (did you mean \"" +
                                                path("wherry-2025.yaml") + "\"?)");
   EXPECT_EQ(said(path("quite-another.txt")), path("quite-another.txt") + ": no such file");
-  EXPECT_EQ(said(folder_.string()), folder_.string() + ": a folder, not a file");
-  EXPECT_EQ(said(path("wherry-2025.yaml")), path("wherry-2025.yaml") + ": larger than 1 MiB");
+  EXPECT_EQ(said(folder_.string()),
+            folder_.string() + ": a folder, not a file (give the name of a file)");
+  EXPECT_EQ(said(path("wherry-2025.yaml")),
+            path("wherry-2025.yaml") + ": larger than 1 MiB (check that it is the right file)");
   EXPECT_EQ(said(path("wherry-2025.yaml/a")),
             path("wherry-2025.yaml/a") + ": a part of the path is a file, not a folder");
   EXPECT_EQ(said(""), "\"\": a file needs a name");

@@ -129,7 +129,7 @@ TEST(FieldSheet, MistakesNameRowAndColumn) {
        "is quoted, and the quote is doubled: \"\")\n"},
       {headings + "51,rear end,bare,pitting,,,,,,gr\xFC"
                   "n\n",
-       "row 2: this is not UTF-8 text (save the sheet as \"CSV UTF-8\")\n"},
+       "row 2: the byte 0xFC is not UTF-8 text (save the sheet as \"CSV UTF-8\")\n"},
   };
   for (const auto& [csv, mistakes] : cases) EXPECT_EQ(typed(csv).mistakes, mistakes) << csv;
 }

@@ -86,6 +86,25 @@ TEST(Check, SaysThatAllReadsWell) {
   }
 }
 
+TEST(Check, AsksAboutAVisitThatIsYetToCome) {
+  const Workshop workshop;
+  workshop.put("thorough.yaml", thorough);
+  const std::string eve = "export SOURCE_DATE_EPOCH=1744243200";  // two days before the visit
+  const Ended ended = workshop.run("check thorough.yaml --panels panels", eve);
+  EXPECT_EQ(ended.status, 0);
+  EXPECT_EQ(ended.results,
+            "thorough.yaml: question: was the car seen on 2025-04-12? Today is 2025-04-10.\n"
+            "    why: Nobody has seen yet what a later date tells of, and rates of rusting go by "
+            "the date.\n"
+            "thorough.yaml: no mistakes; 1 question; small-body 2, 3 zones named, 2 spots\n");
+  // What is weighed and drawn never goes by the clock.
+  EXPECT_EQ(workshop.run("weigh thorough.yaml --panels panels", eve).results,
+            workshop.run("weigh thorough.yaml --panels panels").results);
+  EXPECT_EQ(
+      workshop.run("check thorough.yaml --panels panels", "export SOURCE_DATE_EPOCH=noon").messages,
+      "tinworm check: SOURCE_DATE_EPOCH is seconds since 1970, not \"noon\"\n");
+}
+
 const std::string good_survey_questions =
     "good.yaml:6:15: question: can a reading be taken on outer sill, right (52)? What stands "
     "there: rear spring hanger.\n"

@@ -36,7 +36,7 @@ class Workshop {
 // What is wrong with tests/verbs/files/bad.yaml, as every verb that reads it says.
 inline const std::string bad_survey_problems =
     "bad.yaml:4:23: February 2025 has days 01 to 28 (found \"2025-02-30\"; allowed: 2025-04-12, "
-    "2025-04, 2025)\n"
+    "2025-04, 2025; where the day isn't known, write 2025-02)\n"
     "visit: {date: 2025-02-30}\n"
     "                      ^\n"
     "bad.yaml:6:15: the body has no zone 53 (`tinworm bodies small-body` lists its zones)\n"

@@ -67,6 +67,38 @@ TEST(Start, NeverReplacesAFileThatCameMeanwhile) {
   }
 }
 
+TEST(Start, WritesNothingButSurveys) {
+  const Workshop workshop;
+  const struct {
+    std::string path, message;
+  } cases[] = {
+      {"form.pdf",
+       "tinworm start: writes a survey, which ends in .yaml or .yml, not form.pdf\n"
+       "Name it so: -o form.yaml\n"},
+      {"form.txt",
+       "tinworm start: writes a survey, which ends in .yaml or .yml, not form.txt\n"
+       "Name it so: -o form.yaml\n"},
+      {"form",
+       "tinworm start: writes a survey, which ends in .yaml or .yml, not form\n"
+       "Name it so: -o form.yaml\n"},
+      {"panels", "tinworm start: panels is a folder\nName the file too: -o panels/survey.yaml\n"},
+      {"panels/", "tinworm start: panels/ is a folder\nName the file too: -o panels/survey.yaml\n"},
+      {"none/", "tinworm start: none/ is a folder\nName the file too: -o none/survey.yaml\n"},
+  };
+  for (const auto& [path, message] : cases) {
+    const Ended ended = workshop.run("start small-body --panels panels -o " + path);
+    EXPECT_EQ(ended.status, 2) << path;
+    EXPECT_EQ(ended.messages, message);
+    EXPECT_EQ(ended.results, "");
+    EXPECT_FALSE(workshop.has("form.pdf") || workshop.has("form")) << path;
+  }
+  for (const std::string path : {"a.yaml", "b.yml", "C.YAML"}) {
+    EXPECT_EQ(workshop.run("start small-body --panels panels -o " + path).status, 0) << path;
+    EXPECT_TRUE(workshop.has(path));
+  }
+  EXPECT_EQ(workshop.run("start small-body --panels panels -o -").status, 0);
+}
+
 TEST(Start, FromAnEarlierSurvey) {
   const Workshop workshop;
   const Ended ended = workshop.run("start --from good.yaml --panels panels -o new.yaml");
@@ -116,6 +148,30 @@ TEST(Start, ASpreadsheetWithMistakesWritesNothing) {
   EXPECT_FALSE(workshop.has("new.yaml"));
 }
 
+TEST(Start, ASpreadsheetsMarksAreToldBesideOtherMistakes) {
+  const Workshop workshop;
+  workshop.put("sheet.csv",
+               "zone,station,seen,rust,readings\n51,rear end,bare,pitting,#REF!\n"
+               "51,middle,bare,pittng,.81\n");
+  const Ended ended =
+      workshop.run("start small-body --from-csv sheet.csv --panels panels -o new.yaml");
+  EXPECT_EQ(ended.status, 1);
+  EXPECT_EQ(ended.messages,
+            "sheet.csv: row 2, column \"readings\": the spreadsheet couldn't work this cell out "
+            "(found \"#REF!\"; type what was read)\n"
+            "sheet.csv: row 3, column \"rust\": unknown word for rust (found \"pittng\"; allowed: "
+            "none, surface, blister, pitting, scale, seam, poultice, edge, contact, acid, bleed, "
+            "hole; did you mean \"pitting\"?)\n");
+  workshop.put("sheet.csv", "'zone',station\n");
+  EXPECT_EQ(workshop.run("start small-body --from-csv sheet.csv --panels panels").messages,
+            "sheet.csv: row 1: quotes stand round this cell (found \"'zone'\"; write zone)\n");
+  workshop.put("sheet.csv", "PK\x03\x04");
+  EXPECT_EQ(workshop.run("start small-body --from-csv sheet.csv --panels panels").messages,
+            "sheet.csv: this is a spreadsheet's own file, not CSV (save the sheet as \"CSV "
+            "UTF-8\")\n");
+  EXPECT_FALSE(workshop.has("new.yaml"));
+}
+
 TEST(Start, TakesNoNameThatASurveyWouldNot) {
   const Workshop workshop;
   for (const std::string name : {"'   '", "\"$(printf 'a\\nb')\"", "\"$(printf '\\377')\"",
@@ -125,6 +181,18 @@ TEST(Start, TakesNoNameThatASurveyWouldNot) {
     EXPECT_THAT(ended.messages, StartsWith("tinworm start: --car or --date: ")) << name;
     EXPECT_FALSE(workshop.has("new.yaml"));
   }
+  const struct {
+    std::string name, message;
+  } told[] = {
+      {R"("$(printf 'a\nb')")",
+       "tinworm start: --car or --date: the car's name stands on one line\n"
+       "Write it without a line break.\n"},
+      {R"("$(printf 'a\342\200\256b')")",
+       "tinworm start: --car or --date: an invisible mark that turns the direction of writing "
+       "(U+202E) stands here\nDelete it, or type the line anew.\n"},
+  };
+  for (const auto& [name, message] : told)
+    EXPECT_EQ(workshop.run("start small-body --panels panels --car " + name).messages, message);
   const Ended earlier = workshop.run("start --from good.yaml --panels panels --date 2020-01-01");
   EXPECT_EQ(earlier.status, 2);
   EXPECT_EQ(earlier.messages,

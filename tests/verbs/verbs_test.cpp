@@ -155,7 +155,7 @@ TEST(Files, ThatCannotBeReadGiveThree) {
   EXPECT_EQ(ended.messages, "tinworm: god.yaml: no such file (did you mean \"good.yaml\"?)\n");
   const Ended panels = workshop.run("weigh good.yaml --panels nowhere");
   EXPECT_EQ(panels.status, 3);
-  EXPECT_EQ(panels.messages, "tinworm: nowhere: no such file\n");
+  EXPECT_EQ(panels.messages, "tinworm: nowhere: no such folder (look at the path)\n");
 }
 
 TEST(Files, ThatCannotBeWrittenGiveThreeAndStayWhole) {
@@ -170,7 +170,8 @@ TEST(Files, ThatCannotBeWrittenGiveThreeAndStayWhole) {
             "tinworm: none/out.json: its folder does not exist (make the folder first)\n");
   const Ended device = workshop.run("weigh good.yaml --panels panels --as json -o /dev/full");
   EXPECT_EQ(device.status, 3);
-  EXPECT_EQ(device.messages, "tinworm: /dev/full: the disk is full\n");
+  EXPECT_EQ(device.messages,
+            "tinworm: /dev/full: the disk is full (make room, or write elsewhere)\n");
 }
 
 // Root without the capability to override permissions is as everyone else.
@@ -182,7 +183,9 @@ TEST(Files, InAReadOnlyFolderStayWhole) {
       workshop.run("weigh good.yaml --panels panels -o closed/old.json",
                    "mkdir closed && echo old > closed/old.json && chmod 555 closed", through);
   EXPECT_EQ(ended.status, 3);
-  EXPECT_EQ(ended.messages, "tinworm: closed/old.json: permission denied\n");
+  EXPECT_EQ(ended.messages,
+            "tinworm: closed/old.json: no file may be made in its folder, closed (write to another "
+            "folder, or let yourself write to this one)\n");
   EXPECT_EQ(workshop.text("closed/old.json"), "old\n");
   workshop.run("--version", "chmod 755 closed");  // so that the folder can be cleared away
 }
@@ -194,7 +197,8 @@ TEST(Files, ThatWereMadeReadOnlyAreNotReplaced) {
   const Ended ended = workshop.run("weigh good.yaml --panels panels -o kept.json",
                                    "echo old > kept.json && chmod 444 kept.json", through);
   EXPECT_EQ(ended.status, 3);
-  EXPECT_EQ(ended.messages, "tinworm: kept.json: permission denied\n");
+  EXPECT_EQ(ended.messages,
+            "tinworm: kept.json: permission denied (see who may use it, or take another)\n");
   EXPECT_EQ(workshop.text("kept.json"), "old\n");
 }
 
@@ -202,7 +206,8 @@ TEST(Streams, TellWhenStandardOutputCannotBeWritten) {
   const Workshop workshop;
   const Ended full = workshop.run("weigh good.yaml --panels panels >/dev/full");
   EXPECT_EQ(full.status, 3);
-  EXPECT_EQ(full.messages, "tinworm: standard output: the disk is full\n");
+  EXPECT_EQ(full.messages,
+            "tinworm: standard output: the disk is full (make room, or write elsewhere)\n");
 }
 
 TEST(Streams, ATelltaleThatIsGoneChangesNothing) {

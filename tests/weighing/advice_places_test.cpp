@@ -50,6 +50,8 @@ TEST(Advice, OnPlaces) {
        "how long and wide is it: boot side, left (71), seam? Until then 25 % of the zone's length "
        "is assumed to be rusted.",
        size(71, std::nullopt), size(41, std::nullopt)},
+      {"size-over-part", "?", size(71, survey::Size{9000, 20}), size(71, survey::Size{20, 20})},
+      {"size-over-part", "?", size(71, survey::Size{900, 900}), size(71, std::nullopt)},
       {"far-from-zone",
        "outer sill, left (51), station: is its place right? It lies 200 mm outside the zone. Its "
        "place decides which mounting is near, and where the mark stands.",

@@ -77,7 +77,10 @@ TEST(Advice, OnReadings) {
       {"wide-readings",
        "tunnel (11), reference: is it one sheet, and was it clean? Its readings differ by 0.40 mm. "
        "They are no repeats of one figure, and leave the metal there known only roughly.",
-       [](Survey& s) { s.zones[11].reference_mm = {.8, 1.2}; }, nothing},
+       [](Survey& s) {
+         s.zones[11].reference_mm = {.8, 1.2};
+       },
+       nothing},
       {"same-reading",
        "was the gauge lifted between readings, and does it show hundredths? The same figure stands "
        "for tunnel (11), station, 4 times 0.90 mm. Readings that never differ hide their scatter, "
