@@ -61,6 +61,28 @@ std::string zones_text(const std::string& title, const std::vector<output::Row>&
                        rows, style.width);
 }
 
+std::string station_names(const body::Zone& zone) {
+  std::string names;
+  for (const body::Station& station : zone.stations)
+    names += (names.empty() ? "" : ", ") + station.name;
+  return names;
+}
+
+// What a surveyor may write before the colon of a finding to have it placed; twins on one line.
+std::string stations_text(const body::Plan& plan, const output::TextStyle& style) {
+  std::vector<output::Row> rows;
+  for (const body::Zone& zone : plan.zones) {
+    const std::string names = station_names(zone);
+    const body::Zone* pair = zone.pair() ? plan.zone(*zone.pair()) : nullptr;
+    const bool alike = pair && station_names(*pair) == names;
+    if (names.empty() || (alike && zone.side() == body::Side::right)) continue;
+    rows.push_back({alike ? number_text(zone) : fmt::format("{:02}", zone.number), names});
+  }
+  if (rows.empty()) return "";
+  return "\n" + output::heading("Stations, by zone: a finding of that name has its place", style) +
+         "\n" + output::table({{"zone"}, {"stations"}}, rows, style.width);
+}
+
 std::string mounts_text(const body::Plan& plan, const output::TextStyle& style) {
   std::vector<output::Row> rows;
   for (const body::Mount& mount : plan.mounts) {
@@ -91,12 +113,18 @@ std::string plan_text(const body::Plan& plan, const output::TextStyle& style) {
                      fmt::format(": {}; {}\n", plan.title, body::word(plan.construction));
   text += zones_text("Centre line and singles, front to rear", zone_rows(plan, false), style);
   text += zones_text("Pairs, left and right", zone_rows(plan, true), style);
-  return text + mounts_text(plan, style) + coverage_text(plan, style);
+  return text + stations_text(plan, style) + mounts_text(plan, style) + coverage_text(plan, style);
 }
 
 ordered_json plan_json(const body::Plan& plan) {
   ordered_json zones = ordered_json::array();
   for (const body::Zone& zone : plan.zones) {
+    ordered_json stations = ordered_json::array();
+    for (const body::Station& station : zone.stations)
+      stations.push_back({{"name", station.name},
+                          {"x_mm", station.at.x_mm},
+                          {"y_mm", station.at.y_mm},
+                          {"z_mm", station.at.z_mm}});
     zones.push_back({{"zone", zone.number},
                      {"name", zone.name},
                      {"also", zone.also},
@@ -106,7 +134,8 @@ ordered_json plan_json(const body::Plan& plan) {
                      {"build", body::word(zone.build)},
                      {"sheet_mm", zone.sheet_mm},
                      {"area_m2", zone.area_m2},
-                     {"starts", zone.starts}});
+                     {"starts", zone.starts},
+                     {"stations", stations}});
   }
   return {{"tinworm", TINWORM_VERSION},
           {"kind", "body"},

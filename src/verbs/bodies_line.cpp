@@ -15,8 +15,8 @@ Command parse_bodies(const Arguments& arguments) {
   std::string format, as, path;
   VerbLine line(
       "bodies",
-      "Lists the body plans; with a name, the zones of one and where rust starts. With -o "
-      "it draws the numbered key of that body, with its stations and mounts.",
+      "Lists the body plans; with a name, the zones of one, where rust starts and the names of "
+      "its stations. With -o it draws the numbered key of that body, with its stations and mounts.",
       "[NAME]");
   line.option("-o", "FILE", path,
               "where to; the ending tells the kind (.txt .json .pdf .svg .png)");
@@ -25,7 +25,7 @@ Command parse_bodies(const Arguments& arguments) {
   picture.declare(line);
   common.declare(line);
   line.example("tinworm bodies", "every body plan, built in");
-  line.example("tinworm bodies two-door-saloon", "its zones, what they carry and their sheet");
+  line.example("tinworm bodies two-door-saloon", "its zones, their stations, what they carry");
   line.example("tinworm bodies two-door-saloon -o key.pdf", "its key, to take under the car");
   const Arguments words = line.parse(arguments);
   if (line.help_wanted()) return Shown{line.help()};

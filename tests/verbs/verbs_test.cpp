@@ -245,6 +245,10 @@ TEST(Bodies, ListsPlansAndTheZonesOfOne) {
             "  zone   name                 role  joined  build     sheet     area  rust starts\n"
             "  51 52  outer sill (rocker)  main  welded  single  1.00 mm  0.15 m²  bottom seam\n"
             "\n"
+            "Stations, by zone: a finding of that name has its place\n"
+            "  zone   stations\n"
+            "  51 52  rear end\n"
+            "\n"
             "Mounts (strict: metal near them is judged as theirs)\n"
             "  mount               carries     rule    stands on\n"
             "  rear spring hanger  suspension  strict  51\n"
@@ -252,6 +256,9 @@ TEST(Bodies, ListsPlansAndTheZonesOfOne) {
   const auto json = nlohmann::json::parse(
       workshop.run("bodies small-body --panels panels --format json").results);
   EXPECT_EQ(json["zones"].size(), 3u);
+  EXPECT_EQ(json["zones"][0]["stations"], nlohmann::json::array());
+  EXPECT_EQ(json["zones"][2]["stations"].dump(),
+            R"([{"name":"rear end","x_mm":1450.0,"y_mm":690.0,"z_mm":200.0}])");
 }
 
 TEST(Bodies, DrawTheKeyOfOneTheSameEachTime) {
