@@ -204,6 +204,10 @@ Seen seen_in_map(Page& page, const Node& node) {
 
 std::string cure_for(const Seen& seen) {
   if (!seen.word) return "say under \"seen\" how the zone was seen";
+  if (*seen.word == SeenWord::hidden)
+    return "where some of it was reached, say so: \"tap\" if it was only felt, else \"part 10 %\"; "
+           "or "
+           "take the finding out";
   return "say under \"seen\" how the place was seen, or take the finding out";
 }
 
