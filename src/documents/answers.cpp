@@ -120,7 +120,9 @@ std::string may_it_be_driven(const Result& result) {
     return first ? "Not yet; then for an inspection to say: it is to be repaired"
                  : "For an inspection to say: what carries the car is to be repaired";
   return first ? "Not yet: first see to what is named here"
-               : "Nothing found forbids it; law and inspection decide";
+         : result.verdict == Verdict::leave_alone
+             ? "Nothing found forbids it; law and inspection decide"
+             : "What was found doesn't forbid it; law and inspection decide";
 }
 
 std::string verdict_line(const Result& result) {

@@ -64,7 +64,8 @@ std::string signs(const survey::Spot& spot) {
 
 std::string rust_words(const survey::Spot& spot, quantity::Units units) {
   std::vector<std::string> words;
-  if (spot.rust) words.emplace_back(survey::word(*spot.rust));
+  // What stands here was found: beside it "none" would contradict it.
+  if (spot.rust && spot.rust != survey::Rust::none) words.emplace_back(survey::word(*spot.rust));
   if (spot.hole)
     words.push_back((spot.rust == survey::Rust::hole ? "" : "hole ") +
                     size_text(*spot.hole, units));

@@ -23,24 +23,15 @@ std::string inside_words(const weighing::Zone& zone) {
   return zone.inside == "not-seen" ? "not seen" : zone.inside;
 }
 
-const weighing::Spot* worst_found(const weighing::Zone& zone) {
-  const weighing::Spot* worst = nullptr;
-  for (const weighing::Spot& spot : zone.spots)
-    if (spot.rank > 0 && (!worst || spot.rank < worst->rank)) worst = &spot;
-  return worst;
-}
-
 std::string left_words(const weighing::Span& metal) {
   return metal.low == metal.high ? output::percent_text(metal.value) : output::percent_span(metal);
 }
 
 std::string step_words(const weighing::Zone& zone) {
   if (!zone.fitted) return "";
-  if (zone.step == weighing::Step::not_seen) {
-    const weighing::Spot* worst = worst_found(zone);  // felt through a cover
-    return worst ? fmt::format("not known; a place {}", scene::step_words(*worst)) : "not known";
-  }
-  return output::step_text(zone.step, zone.step_high, zone.step_low);
+  if (zone.step == weighing::Step::not_seen) return "not known";
+  const std::string found = output::step_text(zone.step, zone.step_high, zone.step_low);
+  return zone.seen_share > 0 ? found : found + "; the rest not known";  // felt through a cover
 }
 
 void write_notes(Flow& flow, const weighing::Result& result) {

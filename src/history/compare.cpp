@@ -14,6 +14,10 @@
 namespace tinworm::history {
 namespace {
 
+bool something_found(const ZoneYear& year) {
+  return year.zone && std::ranges::any_of(year.zone->spots, &weighing::Spot::found);
+}
+
 // A zone without places: by how it was seen alone.
 void judge_by_sight(Zone& zone, const ZoneHistory& history) {
   const std::vector<ZoneYear>& years = history.years;
@@ -31,7 +35,10 @@ void judge_by_sight(Zone& zone, const ZoneHistory& history) {
     zone.change = Change::repaired;
   } else if (now.seen()) {
     zone.change = before ? Change::same : Change::newly_seen;
-    zone.why = before ? "nothing found then or now, where looked" : "not seen before";
+    zone.why = !before ? "not seen before"
+               : std::ranges::any_of(years, something_found)
+                   ? "no place of it can be compared"
+                   : "nothing found then or now, where looked";
   } else {
     zone.change = before ? Change::no_longer_visible : Change::not_comparable;
     zone.why = before ? "not seen now" : "never seen";

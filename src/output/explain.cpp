@@ -113,7 +113,8 @@ std::string near_text(const weighing::Spot& spot, const TextStyle& style) {
 std::string spot_text(const weighing::Spot& spot, const TextStyle& style) {
   std::string title = spot.is_repair ? "Repair: " : "";
   title += spot.name;
-  if (!spot.rust.empty()) title += ", " + spot.rust;
+  const bool contradicts = spot.found && spot.rust == survey::word(survey::Rust::none);
+  if (!spot.rust.empty() && !contradicts) title += ", " + spot.rust;
   if (spot.rank > 0) title += fmt::format(", rank {}", spot.rank);
   return "\n" + heading(title, style) + "\n" + metal_text(spot.metal, style) +
          near_text(spot, style) +

@@ -29,7 +29,11 @@ Callout callout_of(const Drafting& drafting, const SpotMark& mark, const weighin
     return {&mark, std::move(title), std::move(detail)};
   }
   Callout callout{&mark, fmt::format("{}: {}", zone_name(zone), step_words(spot)), {}};
-  const std::string rust = spot.is_repair ? "repair that can\u2019t be relied on" : spot.rust;
+  // Beside what was found "none" would contradict it.
+  const bool told = spot.rust != survey::word(survey::Rust::none);
+  const std::string rust = spot.is_repair ? "repair that can\u2019t be relied on"
+                           : told         ? spot.rust
+                                          : "";
   const std::string metal = metal_words(spot);
   for (const std::string& part :
        {spot.is_repair ? std::string() : spot.name, rust, metal, near_words(spot)}) {

@@ -79,7 +79,7 @@ LegendEntry station_entry() {
   const At at = whole.middle();
   constexpr double half = 0.8;
   return {"cross",
-          "measured, nothing found",
+          "measured, metal whole there",
           {Shape{{segment({at.x_mm - half, at.y_mm - half}, {at.x_mm + half, at.y_mm + half}),
                   segment({at.x_mm - half, at.y_mm + half}, {at.x_mm + half, at.y_mm - half})},
                  {},

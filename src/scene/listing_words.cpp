@@ -88,16 +88,21 @@ std::string tools_line(const survey::Survey& survey) {
 }
 
 std::string found_line(const weighing::Result& result) {
-  std::size_t seen = 0, rusted = 0;
+  std::size_t seen = 0, rusted = 0, felt = 0;
   for (const weighing::Zone& zone : result.zones) {
-    if (zone.seen_share <= 0) continue;
-    ++seen;
-    rusted += std::ranges::any_of(zone.spots, &weighing::Spot::found);
+    if (!zone.fitted) continue;
+    const bool found = std::ranges::any_of(zone.spots, &weighing::Spot::found);
+    const bool is_seen = zone.seen_share > 0;
+    seen += is_seen;
+    rusted += is_seen && found;
+    felt += !is_seen && found;
   }
-  if (seen == 0) return "";
-  if (rusted == 0) return "Rust: none found where looked.";
-  return fmt::format("Rust found in {} of {}; in the others none found where looked.", rusted,
-                     counted(seen, "zone seen", "zones seen"));
+  const std::string by_tap = counted(felt, "zone", "zones") + " known by tap alone";
+  if (seen == 0) return felt == 0 ? "" : "Rust or damage found in " + by_tap + ".";
+  if (rusted + felt == 0) return "Rust: none found where looked.";
+  return fmt::format("Rust or damage found in {} of {}{}.", rusted,
+                     counted(seen, "zone seen", "zones seen"),
+                     felt == 0 ? "" : ", and in " + by_tap);
 }
 
 // A coat that may be filler: what a magnet would find first.
@@ -308,7 +313,7 @@ void write_unseen(Writer& writer, const weighing::Result& result, std::size_t mo
 
 void write_repairs(Writer& writer, const weighing::Result& result, double most_mm) {
   std::vector<std::string> lines = repair_lines(result);
-  if (lines.empty()) lines.push_back("None found where looked.");
+  if (lines.empty()) lines.push_back("No repair was noted. Good repairs don't show.");
   const double end = writer.y + most_mm - line_height_mm(list_style);
   writer.rule();
   writer.block("Repairs found", repairs_heading);

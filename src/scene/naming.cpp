@@ -21,7 +21,7 @@ std::string_view step_meaning(Step step) {
     case Step::not_seen:
       return "never taken for sound";
     case Step::sound:
-      return "nothing found where looked";
+      return "clean where it was looked at";
     case Step::film:
       return "rust, metal still whole";
     case Step::pitted:

@@ -100,8 +100,9 @@ std::string not_seen_words(const weighing::Result& result) {
 std::string not_drawn_line(const weighing::Zone& zone) {
   std::string_view how = evidence_words(zone.evidence);
   if (zone.step == weighing::Step::not_seen) how = zone.seen.reason;
-  return fmt::format("{}: {}{}{}", zone_name(zone), step_name(zone.step), how.empty() ? "" : ", ",
-                     how);
+  const bool found_unseen = zone.step != weighing::Step::not_seen && zone.seen_share <= 0;
+  return fmt::format("{}: {}{}{}{}", zone_name(zone), step_name(zone.step), how.empty() ? "" : ", ",
+                     how, found_unseen ? "; the rest not seen" : "");
 }
 
 std::vector<std::string> not_drawn_lines(const weighing::Result& result) {

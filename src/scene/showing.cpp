@@ -111,7 +111,7 @@ std::string_view meaning_of(Showing showing) {
     case Showing::thicker:
       return "metal doesn\u2019t grow, ask why";
     case Showing::nothing:
-      return "nothing found, or no change beyond the error";
+      return "clean, or no change beyond the error";
     case Showing::lost_little:
     case Showing::lost_some:
     case Showing::lost_much:

@@ -8,6 +8,7 @@
 #include "metal/rusted_area.hpp"
 #include "weighing/nearness.hpp"
 #include "weighing/step.hpp"
+#include "weighing/weigh_zone.hpp"
 
 namespace tinworm::weighing {
 namespace {
@@ -18,6 +19,7 @@ struct Part {
   double weight = 0;
   Span above;  // w D^p
   bool seen = false;
+  bool counts = false;  // seen, or something was found in it: then its rest stays unknown
 };
 
 struct Ends {
@@ -36,13 +38,13 @@ double unseen_damage(const ZoneFacts& unseen, const std::vector<Zone>& zones,
   bool any = false;
   if (!unseen.plan) return rules.unseen_damage;
   for (std::size_t i = 0; i < zones.size(); ++i) {
-    if (!facts[i].plan || !facts[i].is_seen()) continue;
+    if (!facts[i].plan) continue;
     const bool pair = unseen.plan->pair() == facts[i].number;
     const auto& hides = facts[i].plan->hides;
     const bool hider = std::ranges::find(hides, unseen.number) != hides.end();
     if (!pair && !hider) continue;
     if (zones[i].step >= Step::thin) return rules.unseen_damage;
-    any = true;
+    any = any || facts[i].is_seen();
   }
   return any ? rules.unseen_damage_neighbour_good : rules.unseen_damage;
 }
@@ -54,7 +56,8 @@ double unproved_damage(const Zone& zone, const ZoneFacts& facts, const rules::Ru
 Part structure_part(std::size_t index, const Zone& zone, const ZoneFacts& facts,
                     const rules::Rules& rules) {
   Part part{index, role_weight(zone.role, rules), {}, facts.is_seen()};
-  if (!part.seen) return part;
+  part.counts = part.seen || has_finding(zone);
+  if (!part.counts) return part;
   const auto above = [&](double w, double d) { return w * std::pow(d, rules.exponent); };
   part.above.high = above(part.weight, unproved_damage(zone, facts, rules));
   for (const Spot& spot : zone.spots) {
@@ -75,7 +78,8 @@ double skin_weight(const Zone& zone, double d, Step step, const rules::Rules& ru
 Part skin_part(std::size_t index, const Zone& zone, const ZoneFacts& facts,
                const rules::Rules& rules) {
   Part part{index, facts.plan->area_m2, {}, facts.is_seen()};
-  if (!part.seen) return part;
+  part.counts = part.seen || has_finding(zone);
+  if (!part.counts) return part;
   const double unproved = unproved_damage(zone, facts, rules);
   part.above = {
       part.weight * skin_weight(zone, zone.weight.low, zone.step_high, rules),
@@ -92,31 +96,32 @@ double mean_power(double above, double below, double p) {
 Ends ends(const std::vector<Part>& parts, const std::vector<Zone>& zones,
           const std::vector<ZoneFacts>& facts, const body::Plan& plan, double p,
           const rules::Rules& rules) {
-  double weight_all = 0, weight_seen = 0, low = 0, value = 0, high_seen = 0;
+  double weight_all = 0, weight_counted = 0, low = 0, value = 0, high_counted = 0, high = 0;
   for (const Part& part : parts) {
     weight_all += part.weight;
     low += part.above.low;
-    if (!part.seen) continue;
-    weight_seen += part.weight;
+    if (!part.counts) continue;
+    weight_counted += part.weight;
     value += part.above.value;
-    high_seen += part.above.high;
+    high_counted += part.above.high;
+    if (part.seen) high += part.above.high;
   }
-  const double seen_high = mean_power(high_seen, weight_seen, p);
-  double high = high_seen;
+  const double counted_high = mean_power(high_counted, weight_counted, p);
   for (const Part& part : parts) {
     if (part.seen) continue;
     const ZoneFacts& zone = facts[part.zone];
     const double d = std::max(
-        {unseen_damage(zone, zones, facts, rules), zones[part.zone].weight.high, seen_high});
+        {unseen_damage(zone, zones, facts, rules), zones[part.zone].weight.high, counted_high});
     const bool on_mount = zone.load_bearing() && zone.plan && mount_on(*zone.plan, plan);
-    high += (on_mount ? std::max(1.0, part.weight) : part.weight) * std::pow(d, p);
+    const double rest = (on_mount ? std::max(1.0, part.weight) : part.weight) * std::pow(d, p);
+    high += std::max(rest, part.above.high);
   }
   Ends result;
   result.low = mean_power(low, weight_all, p);
   result.high = mean_power(high, weight_all, p);
-  if (weight_seen > 0) result.value = mean_power(value, weight_seen, p);
+  if (weight_counted > 0) result.value = mean_power(value, weight_counted, p);
   for (const Part& part : parts)
-    result.shares.push_back(part.seen && value > 0 ? part.above.value / value : 0);
+    result.shares.push_back(part.counts && value > 0 ? part.above.value / value : 0);
   return result;
 }
 
@@ -150,7 +155,8 @@ double least_unproved(const Zone& zone, const ZoneFacts& facts, const rules::Rul
   const bool nothing_recorded = zone.spots.empty();
   if (nothing_recorded)
     least = facts.seen.word == survey::SeenWord::bare ? rules.least_bare : rules.least_coated;
-  if (facts.seen.word == survey::SeenWord::part) least = std::min(least, rules.least_part);
+  if (!facts.is_seen() || facts.seen.word == survey::SeenWord::part)
+    least = std::min(least, rules.least_part);
   if (!facts.inside_seen()) least = std::min(least, rules.least_inside_not_seen);
   return least;
 }

@@ -9,8 +9,9 @@
 
 namespace tinworm::weighing {
 
-// The least metal a seen zone may still have where nothing says so: all of it where nothing was
-// recorded, seen in part, or an inside that wasn't seen; 1 where nothing is hidden.
+// The least metal a zone may still have where nothing says so: all of it where nothing was
+// recorded, seen in part or found by tap alone, or an inside that wasn't seen; 1 where nothing is
+// hidden.
 double least_unproved(const Zone& zone, const ZoneFacts& facts, const rules::Rules& rules);
 
 // Share of the area of one role's fitted plan zones that was seen (part counts its share, scope
@@ -26,8 +27,9 @@ struct Burdens {
 
 // `zones` and `facts` side by side, spots weighed. Structure: (sum w D^p / sum w)^(1/p) over main
 // and local zones, w in the numerator 1 for main or near and 0.5 for local. Skin: area-weighted
-// mean. Shell: S + 0.2 K (1 - S). Value over seen zones; low with unseen zones at 0; high with them
-// at the worst that is reasonable. Always low <= value <= high.
+// mean. Shell: S + 0.2 K (1 - S). Value over seen zones and those where something was found; low
+// with the others at 0; high with all that wasn't seen at the worst that is reasonable. Always low
+// <= value <= high.
 Burdens burdens(const std::vector<Zone>& zones, const std::vector<ZoneFacts>& facts,
                 const body::Plan& plan, const rules::Rules& rules);
 

@@ -26,6 +26,7 @@ class Finder {
       if (!facts_[i].fitted()) continue;
       find_unseen_mount(i);
       find_hidden(i);
+      find_tapped(i);
       find_places(i);
       find_coat(i);
     }
@@ -82,7 +83,7 @@ class Finder {
 
   // Zones behind one with a weak or holed place or a repair that can't be relied on.
   void find_hidden(std::size_t i) {
-    if (!facts_[i].plan || !facts_[i].is_seen()) return;
+    if (!facts_[i].plan) return;
     const Zone& zone = result_.zones[i];
     const auto bad = std::ranges::find_if(
         zone.spots, [](const Spot& s) { return s.found && (s.step >= Step::weak || s.is_repair); });
@@ -100,16 +101,22 @@ class Finder {
     }
   }
 
+  // What is round a place that only a tap found isn't known.
+  void find_tapped(std::size_t i) {
+    if (facts_[i].is_seen()) return;
+    const Zone& zone = result_.zones[i];
+    for (const Spot& spot : zone.spots) {
+      if (!spot.found) continue;
+      open(i, "found-by-tap", "found by tapping, not seen");
+      reason(i, spot.name, "found-by-tap",
+             describe(spot, zone, "found-by-tap", rules_) + "; not seen");
+    }
+  }
+
   void find_places(std::size_t i) {
     const Zone& zone = result_.zones[i];
     for (const Spot& spot : zone.spots) {
       if (!facts_[i].load_bearing() || !spot.found || spot.is_repair) continue;
-      if (!facts_[i].is_seen()) {
-        open(i, "found-by-tap", "found by tapping, not seen");
-        reason(i, spot.name, "found-by-tap",
-               describe(spot, zone, "found-by-tap", rules_) + "; not seen");
-        continue;
-      }
       if (!spot.by_measure_or_hand && spot.step_low >= Step::thin) {
         open(i, "judged-by-eye", "only judged, and could be thin or worse");
         reason(i, spot.name, "judged-by-eye",

@@ -16,12 +16,17 @@ bool strictly_near(const Spot& spot) {
   return spot.near == Near::on_mount || spot.near == Near::within_radius;
 }
 
-Level level_of(const Spot& spot, const Zone& zone, Step step, bool near, bool proved,
-               bool unknown_repair_counts) {
+enum class At { likely, low };
+
+Level level_of(const Spot& spot, const Zone& zone, At end) {
+  const bool at_low = end == At::low;
+  const Step step = at_low ? spot.step_low : spot.step;
+  const bool near = at_low ? spot.near != Near::no : strictly_near(spot);
+  const bool proved = at_low || spot.by_measure_or_hand;
   const bool load_bearing = zone.role != body::Role::skin;
   if (spot.is_repair && load_bearing) {
     const std::optional<bool> reliable = zone.repairs[spot.index].reliable;
-    const bool bad = spot.found ? reliable == false : unknown_repair_counts;
+    const bool bad = spot.found ? reliable == false : at_low;
     if (bad)
       return near ? Level{Verdict::do_not_drive, "repair-near-mount"}
                   : Level{Verdict::repair, "repair-not-relied-on"};
@@ -82,16 +87,16 @@ Reason reason(const Spot& spot, const Zone& zone, std::string_view rule,
           std::string(rule), rule_source(rule, rules)};
 }
 
-// Places whose zone was seen, with what they ask for.
+// Places count however their zone was seen.
 template <class Use>
-void each_seen_spot(const Result& result, const std::vector<ZoneFacts>& facts, Use use) {
-  for (std::size_t i = 0; i < result.zones.size(); ++i)
-    if (facts[i].is_seen())
-      for (const Spot& spot : result.zones[i].spots) use(spot, result.zones[i]);
+void each_spot(const Result& result, Use use) {
+  for (const Zone& zone : result.zones)
+    if (zone.fitted)
+      for (const Spot& spot : zone.spots) use(spot, zone);
 }
 
-void find_verdict(Result& result, const std::vector<ZoneFacts>& facts, const rules::Rules& rules) {
-  each_seen_spot(result, facts, [&](const Spot& spot, const Zone& zone) {
+void find_verdict(Result& result, const rules::Rules& rules) {
+  each_spot(result, [&](const Spot& spot, const Zone& zone) {
     result.verdict = std::max(result.verdict, level(spot, zone).verdict);
   });
   if (result.verdict == Verdict::not_known) {
@@ -106,7 +111,7 @@ void find_verdict(Result& result, const std::vector<ZoneFacts>& facts, const rul
   }
   const auto of_level = [&](Verdict verdict) {
     std::vector<std::pair<int, Reason>> found;
-    each_seen_spot(result, facts, [&](const Spot& spot, const Zone& zone) {
+    each_spot(result, [&](const Spot& spot, const Zone& zone) {
       const Level asks = level(spot, zone);
       if (asks.verdict == verdict)
         found.emplace_back(spot.rank, reason(spot, zone, asks.rule, rules));
@@ -134,11 +139,11 @@ void find_could_be(Result& result, const std::vector<ZoneFacts>& facts) {
 }  // namespace
 
 Level level(const Spot& spot, const Zone& zone) {
-  return level_of(spot, zone, spot.step, strictly_near(spot), spot.by_measure_or_hand, false);
+  return level_of(spot, zone, At::likely);
 }
 
 Level level_at_low(const Spot& spot, const Zone& zone) {
-  return level_of(spot, zone, spot.step_low, spot.near != Near::no, true, true);
+  return level_of(spot, zone, At::low);
 }
 
 std::string rule_source(std::string_view rule, const rules::Rules& rules) {
@@ -149,7 +154,7 @@ std::string rule_source(std::string_view rule, const rules::Rules& rules) {
 }
 
 void judge(Result& result, const std::vector<ZoneFacts>& facts, const rules::Rules& rules) {
-  find_verdict(result, facts, rules);
+  find_verdict(result, rules);
   find_could_be(result, facts);
   find_open_up(result, facts, rules);
 }

@@ -52,10 +52,10 @@ void set_steps(Spot& spot, bool rusted, Step least, const rules::Rules& rules) {
   spot.step_high = std::max(least, step_of(metal.high, rusted, rules));
 }
 
-// Whether metal was lost that no word tells of: measured against sound metal of the same sheet, it
-// must have gone on the side that wasn't seen.
+// Whether metal was lost that no word tells of: by its readings, it must have gone on the side that
+// wasn't seen.
 bool lost_unseen(const MetalLeft& metal, const rules::Rules& rules) {
-  return metal.kind == SpanKind::interval && metal.weighed.value + 1e-9 < rules.sound_limit;
+  return metal.weighed.value + 1e-9 < rules.sound_limit;
 }
 
 Spot weigh_spot(const survey::Spot& found, int index, const ZoneFacts& zone,
@@ -149,11 +149,12 @@ void sum_up(Zone& zone, const ZoneFacts& facts, const rules::Rules& rules) {
                    std::max(zone.weight.high, spot.weight.high)};
     zone.measured = zone.measured || (spot.metal.kind == SpanKind::interval && facts.is_seen());
   }
-  if (!facts.is_seen()) return;
+  if (!facts.is_seen() && !has_finding(zone)) return;
   zone.damage = zone.weight.value;
-  if (zone.spots.empty() || facts.seen.word == survey::SeenWord::part) {
+  const bool all_looked_at = facts.is_seen() && facts.seen.word != survey::SeenWord::part;
+  if (zone.spots.empty() || !all_looked_at) {
     zone.metal = from_envelope({least_unproved(zone, facts, rules), 1, 1});
-    zone.evidence = Evidence::looked;
+    zone.evidence = facts.is_seen() ? Evidence::looked : Evidence::felt;
     zone.step = zone.step_high = Step::sound;
     zone.step_low = step_of(zone.metal->weighed.low, false, rules);
   }
@@ -202,6 +203,10 @@ void weigh_entry(Zone& zone, const ZoneFacts& facts, const Context& context) {
 
 }  // namespace
 
+bool has_finding(const Zone& zone) {
+  return zone.fitted && std::ranges::any_of(zone.spots, &Spot::found);
+}
+
 Zone weigh_zone(const ZoneFacts& facts, const Context& context) {
   Zone zone;
   zone.number = facts.number;
@@ -220,7 +225,7 @@ Zone weigh_zone(const ZoneFacts& facts, const Context& context) {
   }
   if (facts.entry) weigh_entry(zone, facts, context);
   sum_up(zone, facts, context.rules);
-  if (facts.plan && facts.is_seen()) {
+  if (facts.plan && zone.step != Step::not_seen) {
     zone.rusted_share = rusted_share(zone.spots, *facts.plan, context.rules);
     zone.iso4628_3 = metal::iso4628_3(*zone.rusted_share);
     zone.astm_d610 = metal::astm_d610(*zone.rusted_share);

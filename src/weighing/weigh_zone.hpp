@@ -21,4 +21,8 @@ struct Context {
 // Everything of the zone but its share of the burden and the ranks of its spots.
 Zone weigh_zone(const ZoneFacts& facts, const Context& context);
 
+// Whether rust, damage or a repair that can't be relied on was found in it, however it was seen: it
+// then counts at its place, though the rest of a zone known by tap stays unknown.
+bool has_finding(const Zone& zone);
+
 }  // namespace tinworm::weighing

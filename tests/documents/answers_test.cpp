@@ -45,7 +45,7 @@ TEST(Answers, WhetherItMayBeDrivenIsNeverAPlainYes) {
       {Verdict::repair, Verdict::repair, true,
        "Not yet; then for an inspection to say: it is to be repaired"},
       {Verdict::treat, Verdict::repair, false,
-       "Nothing found forbids it; law and inspection decide"},
+       "What was found doesn't forbid it; law and inspection decide"},
       {Verdict::leave_alone, Verdict::leave_alone, false,
        "Nothing found forbids it; law and inspection decide"},
       {Verdict::leave_alone, Verdict::leave_alone, true,

@@ -190,9 +190,10 @@ TEST(Diagram, TheKeyListsExactlyTheStepsThatAreDrawn) {
 
 TEST(Diagram, TheKeyOfACleanCarIsShort) {
   const auto pages = fixture::drawn(fixture::weighed(fixture::clean_survey(fixture::plan())));
-  EXPECT_EQ(fixture::said(pages[0], Says::legend),
-            "Key sound: nothing found where looked main: carries the car local: stiffens or shares "
-            "skin: hangs on, keeps water out");
+  EXPECT_EQ(
+      fixture::said(pages[0], Says::legend),
+      "Key sound: clean where it was looked at main: carries the car local: stiffens or shares "
+      "skin: hangs on, keeps water out");
 }
 
 TEST(Diagram, LimitsTravelWithEveryPage) {

@@ -40,7 +40,7 @@ survey::Repair repair(std::optional<survey::Joint> joint) {
   return made;
 }
 
-// A cross says "measured, nothing found": nothing else may draw one.
+// A cross says "measured, metal whole there": nothing else may draw one.
 TEST(SpotMark, ACrossStandsOnlyWhereMetalWasMeasured) {
   const Marks measured = marks([](auto& s) {
     s.zones[51].reference_mm = {1.1, 1.1};

@@ -73,6 +73,64 @@ survey::Survey random_survey(unsigned seed) {
   return survey;
 }
 
+void add_damage(survey::Spot& spot, int kind) {
+  switch (kind) {
+    case 0:
+      spot.hole = survey::Size{40, 25};
+      break;
+    case 1:
+      spot.crack_mm = 35;
+      break;
+    case 2:
+      spot.hand = survey::Hand::gives;
+      break;
+    case 3:
+      spot.hand = survey::Hand::breaks;
+      break;
+    case 4:
+      spot.tap = survey::Tap::crunches;
+      break;
+    case 5:
+      spot.probe = survey::Probe::goes_in;
+      break;
+    case 6:
+      spot.pit_mm = {.2};
+      break;
+    default:
+      spot.metal_mm = {.1, .1};
+  }
+}
+
+constexpr int kinds_of_damage = 8;
+
+// As above, with zones known by tap alone and with damage whatever the rust word, "none" among
+// them.
+survey::Survey damaged_survey(unsigned seed) {
+  survey::Survey survey = random_survey(seed);
+  Dice dice(seed + surveys);
+  for (const body::Zone& zone : survey.body->zones) {
+    survey::Seen& seen = survey.seen[zone.number];
+    if (seen.word == SeenWord::hidden) continue;
+    if (dice.one_in(3)) seen = {SeenWord::tap, 0, "", {}};
+    survey::Zone& entry = survey.zones[zone.number];
+    if (dice.one_in(2)) entry = {.inside = survey::Inside::scoped};
+    if (dice.one_in(3)) entry.found.push_back(fixture::spot("sound", Rust::none));
+    if (!dice.one_in(4)) continue;
+    survey::Spot spot = random_spot(zone, 9, dice);
+    spot.rust = dice.one_in(2) ? std::optional(Rust::none) : std::nullopt;
+    add_damage(spot, dice.below(kinds_of_damage));
+    entry.found.push_back(std::move(spot));
+  }
+  return survey;
+}
+
+bool is_damaged(const survey::Spot& spot, const Spot& weighed, const rules::Rules& rules) {
+  return spot.hole || spot.crack_mm || spot.hand == survey::Hand::gives ||
+         spot.hand == survey::Hand::breaks || spot.tap == survey::Tap::crunches ||
+         spot.probe == survey::Probe::goes_in || !spot.pit_mm.empty() ||
+         weighed.metal.weighed.value < rules.repair_limit;
+}
+
 void expect_ordered(const Burden& burden, const char* what, unsigned seed) {
   EXPECT_LE(burden.low, burden.high) << what << ", survey " << seed;
   EXPECT_GE(burden.low, 0);
@@ -99,12 +157,40 @@ TEST(Properties, LowIsNeverOverValueNorValueOverHigh) {
   }
 }
 
+// Whatever the rust word and however the zone was seen.
+TEST(Properties, DamageIsNeverLost) {
+  int without = 0;
+  for (unsigned seed = 0; seed < surveys; ++seed) {
+    const survey::Survey survey = damaged_survey(seed);
+    const Result result = weigh(survey, {});
+    expect_ordered(result.structure, "structure", seed);
+    expect_ordered(result.skin, "skin", seed);
+    expect_ordered(result.shell, "shell", seed);
+    bool any = false;
+    for (const auto& [number, entry] : survey.zones)
+      for (std::size_t i = 0; i < entry.found.size(); ++i) {
+        const Zone& zone = *result.zone(number);
+        if (!is_damaged(entry.found[i], zone.spots[i], {})) continue;
+        any = true;
+        EXPECT_GT(zone.step, Step::sound) << "zone " << number << ", survey " << seed;
+        EXPECT_GT(zone.spots[i].rank, 0) << "zone " << number << ", survey " << seed;
+      }
+    without += !any;
+    if (!any) continue;
+    EXPECT_NE(result.verdict, Verdict::leave_alone) << "survey " << seed;
+    EXPECT_NE(result.verdict, Verdict::not_known) << "survey " << seed;
+  }
+  EXPECT_LT(without, surveys / 4);
+}
+
 TEST(Properties, SharesAddToOne) {
   for (unsigned seed = 0; seed < surveys; ++seed) {
-    const Result result = weigh(random_survey(seed), {});
+    const Result result = weigh(seed % 2 == 0 ? random_survey(seed) : damaged_survey(seed), {});
     double sum = 0;
     for (const Zone& zone : result.zones) sum += zone.share;
-    if (result.ranked().empty()) continue;
+    // A crack or a shallow pit in whole metal asks for work and weighs nothing.
+    if (std::ranges::none_of(result.zones, [](const Zone& zone) { return zone.weight.value > 0; }))
+      continue;
     EXPECT_NEAR(sum, 1, 1e-9) << "survey " << seed;
   }
 }

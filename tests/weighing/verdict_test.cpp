@@ -128,13 +128,17 @@ TEST(Verdict, ByRule) {
        false,
        {"weak"}},
       {"hole on a local zone",
-       [](auto& s) { s.zones[71].found = {placed("a", Rust::hole, {2300, -600, 300}, {20, 20})}; },
+       [](auto& s) {
+         s.zones[71].found = {placed("a", Rust::hole, {2300, -600, 300}, {20, 20})};
+       },
        Verdict::repair,
        Verdict::repair,
        false,
        {"weak"}},
       {"hole on a local zone near the hanger",
-       [](auto& s) { s.zones[71].found = {placed("a", Rust::hole, {1700, -600, 300}, {20, 20})}; },
+       [](auto& s) {
+         s.zones[71].found = {placed("a", Rust::hole, {1700, -600, 300}, {20, 20})};
+       },
        Verdict::do_not_drive,
        Verdict::do_not_drive,
        false,
@@ -246,13 +250,17 @@ TEST(Verdict, ByRule) {
        true,
        {"weak", "hidden-neighbour", "mount-not-seen"}},
       {"thick coat on structure",
-       [](auto& s) { s.zones[11].film_um = {150, 1001}; },
+       [](auto& s) {
+         s.zones[11].film_um = {150, 1001};
+       },
        Verdict::leave_alone,
        Verdict::leave_alone,
        true,
        {"nothing-found", "thick-coat"}},
       {"thick coat on skin",
-       [](auto& s) { s.zones[41].film_um = {150, 1500}; },
+       [](auto& s) {
+         s.zones[41].film_um = {150, 1500};
+       },
        Verdict::leave_alone,
        Verdict::leave_alone,
        false,
@@ -282,10 +290,10 @@ TEST(Verdict, ByRule) {
          s.zones[61].found = {spot("a", {})};
          s.zones[61].found[0].tap = survey::Tap::crunches;
        },
-       Verdict::leave_alone,
+       Verdict::do_not_drive,
        Verdict::do_not_drive,
        true,
-       {"nothing-found", "mount-not-seen", "found-by-tap"}},
+       {"weak-near-mount", "mount-not-seen", "found-by-tap"}},
   };
   for (const auto& c : cases) {
     SCOPED_TRACE(c.what);
