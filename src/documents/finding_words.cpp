@@ -31,6 +31,8 @@ std::string figures(const std::vector<double>& mm, quantity::Units units) {
 }
 
 std::string size_text(const quantity::Size& size, quantity::Units units) {
+  if (!size.across_known)
+    return fmt::format("{} long, width not known", distance_text(size.along_mm, units));
   return fmt::format("{} x {}", distance_text(size.along_mm, units),
                      distance_text(size.across_mm, units));
 }

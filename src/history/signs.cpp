@@ -12,7 +12,13 @@ using survey::Spot;
 
 bool grew(const std::optional<survey::Size>& then, const std::optional<survey::Size>& now,
           double grown) {
-  return then && now && now->along_mm * now->across_mm >= grown * then->along_mm * then->across_mm;
+  if (!then || !now) return false;
+  // A width that only one of them knows tells no growth: then the lengths do.
+  const bool widths = then->across_known && now->across_known;
+  const auto extent = [&](const survey::Size& size) {
+    return size.along_mm * (widths ? size.across_mm : 1);
+  };
+  return extent(*now) >= grown * extent(*then);
 }
 
 double deepest_mm(const Spot& spot) {

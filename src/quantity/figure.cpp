@@ -63,6 +63,10 @@ Refusal continued(std::string_view number, std::string_view after) {
 
 }  // namespace
 
+bool starts_number(std::string_view text) {
+  return !text.empty() && (is_digit(text[0]) || text[0] == '.');
+}
+
 std::string_view trimmed(std::string_view text) {
   const std::size_t first = text.find_first_not_of(" \t");
   if (first == std::string_view::npos) return text.substr(text.size());
@@ -103,18 +107,7 @@ tl::expected<Figure, Refusal> leading_figure(std::string_view text, std::string_
                                     std::chars_format::fixed);
   if (read.ec != std::errc() || read.ptr != digits.data() + digits.size())
     return refuse({"a number of this size cannot be read", decimals, "", 0});
-  return Figure{value, trimmed(after)};
-}
-
-tl::expected<Figure, Refusal> leading_signed_figure(std::string_view text, std::string_view whole) {
-  text = trimmed(text);
-  if (text.empty() || (text[0] != '-' && text[0] != '+')) return leading_figure(text, whole);
-  if (text.size() < 2 || text[1] == ' ')
-    return tl::make_unexpected(Refusal{"a sign stands right before its number", "-720, 1150, 12.5",
-                                       "", offset_in(whole, text)});
-  auto figure = leading_figure(text.substr(1), whole);
-  if (figure && text[0] == '-') figure->value = -figure->value;
-  return figure;
+  return Figure{value, trimmed(after), false};
 }
 
 }  // namespace tinworm::quantity

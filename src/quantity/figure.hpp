@@ -11,15 +11,15 @@ namespace tinworm::quantity {
 
 struct Figure {
   double value = 0;
-  std::string_view rest;  // after the number and the spaces that follow it; a view into the text
+  std::string_view rest;     // after the number and the spaces that follow it; a view into the text
+  bool is_fraction = false;  // `3/64`, `4 1/2`
 };
 
 // Plain decimals only, as length.hpp has it. Places in the refusal count from the start of `whole`,
 // of which `text` must be a part.
 tl::expected<Figure, Refusal> leading_figure(std::string_view text, std::string_view whole);
 
-// The same with one sign allowed before the number: coordinates, money owed.
-tl::expected<Figure, Refusal> leading_signed_figure(std::string_view text, std::string_view whole);
+bool starts_number(std::string_view text);  // with a digit or a point
 
 std::string_view trimmed(std::string_view text);  // without spaces and tabs at both ends
 

@@ -6,11 +6,11 @@
 #include <fmt/format.h>
 
 #include "quantity/figure.hpp"
+#include "quantity/line.hpp"
+#include "quantity/unit.hpp"
 
 namespace tinworm::quantity {
 namespace {
-
-constexpr double inch_mm = 25.4;
 
 struct Gauge {
   int number;
@@ -37,10 +37,17 @@ std::optional<double> inch_of(const Table& table, int number) {
 
 constexpr std::string_view gauges_known = "10 to 26 SWG; 10 to 24, 26 and 28 US";
 
+std::optional<GaugeScale> scale_of(std::string_view word) {
+  const std::string lower = in_lower_case(word);
+  if (lower == "swg") return GaugeScale::swg;
+  return lower == "us" ? std::optional(GaugeScale::us) : std::nullopt;
+}
+
 // "20 gauge" and its kin name a number but no scale.
-bool bare_gauge(std::string_view word) {
-  return word == "gauge" || word == "ga" || word == "gauge sheet" || word == "g" ||
-         word == "gage" || word == "swg" || word == "us" || word == "Gauge" || word == "SG";
+bool is_bare_gauge(std::string_view word) {
+  const std::string lower = in_lower_case(word);
+  return lower == "gauge" || lower == "ga" || lower == "gauge sheet" || lower == "g" ||
+         lower == "gage" || lower == "sg";
 }
 
 std::string could_mean(int gauge) {
@@ -52,9 +59,20 @@ std::string could_mean(int gauge) {
   return "write the scale, SWG or US, or the thickness in mm";
 }
 
-tl::unexpected<Refusal> refuse(Refusal refusal, std::string_view whole, std::string_view at) {
-  refusal.offset = offset_in(whole, at);
-  return tl::make_unexpected(std::move(refusal));
+std::optional<int> gauge_number(const Figure& figure) {
+  const bool whole = figure.value == std::floor(figure.value) && figure.value < 100;
+  return whole ? std::optional(static_cast<int>(figure.value)) : std::nullopt;
+}
+
+tl::expected<double, Refusal> of_gauge(const WrittenFigure& written, GaugeScale scale,
+                                       std::string_view whole) {
+  const auto number = gauge_number(written.figure);
+  const auto mm = number ? sheet_gauge_mm(*number, scale) : std::nullopt;
+  if (mm) return *mm;
+  return refused(
+      {fmt::format("the {} scale has no such gauge here", scale == GaugeScale::swg ? "SWG" : "US"),
+       std::string(gauges_known), "write the thickness in mm", 0},
+      whole, written.text);
 }
 
 }  // namespace
@@ -66,23 +84,31 @@ std::optional<double> sheet_gauge_mm(int gauge, GaugeScale scale) {
 }
 
 tl::expected<double, Refusal> parse_sheet_mm(std::string_view text, Units units) {
-  const auto figure = leading_figure(text, text);
-  if (!figure) return tl::make_unexpected(figure.error());
-  const std::string_view scale = figure->rest;
-  const bool whole = figure->value == std::floor(figure->value) && figure->value < 100;
-  if (bare_gauge(scale))
-    return refuse({"a gauge number means nothing without its scale", "1.1 mm, 20 SWG, 20 US",
-                   whole ? could_mean(static_cast<int>(figure->value)) : "", 0},
-                  text, scale);
-  if (scale != "SWG" && scale != "US") return parse_length_mm(text, units);
-  const auto mm = !whole ? std::nullopt
-                         : sheet_gauge_mm(static_cast<int>(figure->value),
-                                          scale == "SWG" ? GaugeScale::swg : GaugeScale::us);
-  if (!mm)
-    return refuse({fmt::format("the {} scale has no such gauge here", scale),
-                   std::string(gauges_known), "write the thickness in mm", 0},
-                  text, trimmed(text));
-  return *mm;
+  const auto line = figures_between_spaces(text);
+  if (line && line->figures.size() > 1) return parse_length_mm(text, units);  // which refuses them
+  const auto mm = parse_sheets_mm(text, units);
+  if (!mm) return tl::make_unexpected(mm.error());
+  return mm->front();
+}
+
+tl::expected<std::vector<double>, Refusal> parse_sheets_mm(std::string_view text, Units units) {
+  const auto line = figures_between_spaces(text);
+  if (!line) return tl::make_unexpected(line.error());
+  if (is_bare_gauge(line->unit)) {
+    const auto number = gauge_number(line->figures.front().figure);
+    return refused({"a gauge number means nothing without its scale", "1.1 mm, 20 SWG, 20 US",
+                    number && line->figures.size() == 1 ? could_mean(*number) : could_mean(0), 0},
+                   text, line->unit);
+  }
+  const auto scale = scale_of(line->unit);
+  if (!scale) return in_unit(*line, length_kind(), bare_length(units));
+  std::vector<double> all;
+  for (const WrittenFigure& written : line->figures) {
+    const auto mm = of_gauge(written, *scale, text);
+    if (!mm) return tl::make_unexpected(mm.error());
+    all.push_back(*mm);
+  }
+  return all;
 }
 
 std::optional<double> en10131_tolerance_mm(double sheet_mm) {

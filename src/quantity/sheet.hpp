@@ -6,6 +6,7 @@
 
 #include <optional>
 #include <string_view>
+#include <vector>
 
 #include <tl/expected.hpp>
 
@@ -20,6 +21,9 @@ std::optional<double> sheet_gauge_mm(int gauge, GaugeScale scale);  // none wher
 
 // `1.1`, `1.1 mm`, `20 SWG`, `20 US`. A bare "20 gauge" is refused, with what it could mean.
 tl::expected<double, Refusal> parse_sheet_mm(std::string_view text, Units units);
+
+// Readings as `parse_lengths_mm` takes them, or gauge numbers with one scale at the end: `18 SWG`.
+tl::expected<std::vector<double>, Refusal> parse_sheets_mm(std::string_view text, Units units);
 
 // Half-width of the normal thickness tolerance, mm; none outside 0.40 < t <= 3.00.
 std::optional<double> en10131_tolerance_mm(double sheet_mm);

@@ -1,5 +1,5 @@
 // The units that quantities are written in, as words: for those who tell what may be written. What
-// each is worth is in length.cpp.
+// each is worth is in unit.cpp.
 #pragma once
 
 #include <string_view>

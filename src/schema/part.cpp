@@ -116,29 +116,30 @@ Json several(Json quantity) {
 }
 
 Json length(const survey::Range& range) {
-  Json value = of_length(range, pattern::length(), "a length: 4.5, 0.82 mm, 32 thou, 1.5 in");
+  Json value = of_length(range, pattern::length(), "a length: 4.5, 0.82 mm, 32 thou, 3/64 in");
   value["examples"] = {"4.5 mm", "32 thou", "1.5 in"};
   return value;
 }
 
 Json lengths(const survey::Range& range) {
   Json value =
-      several(of_length(range, pattern::lengths(),
+      several(of_length(range, range.of_sheet ? pattern::sheets() : pattern::lengths(),
                         "readings between spaces, one unit for all at the end: .81 .78 mm"));
   value["examples"] = {".81 .78 .84", "32 31 33 thou", 0.81};
   return value;
 }
 
 Json films(const survey::Range& range) {
-  Json value = several(quantity(range.least, range.most, pattern::lengths(),
-                                "films between spaces, one unit for all at the end: 140 155 um"));
+  Json value = several(quantity(range.least, range.most, pattern::films(),
+                                "films between spaces, one unit for all at the end: 140 155 um, "
+                                "900-1600, over 2000"));
   value["description"] = fmt::format("{}. A number without a unit is in um.", in_words(range));
-  value["examples"] = {"140 155 900 um", 120};
+  value["examples"] = {"140 155 900 um", "over 2000", 120};
   return value;
 }
 
 Json size(const survey::Range& range) {
-  Json value = of_length(range, pattern::size(), "a size: 180x60, 300x120 mm, 40 for 40x40");
+  Json value = of_length(range, pattern::size(), "a size: 180x60, 3\" x 1\", 250 for a length");
   value["examples"] = {"180x60", "300x120 mm", 40};
   return value;
 }

@@ -8,6 +8,7 @@
 
 #include "body/fields.hpp"
 #include "quantity/date.hpp"
+#include "quantity/fraction.hpp"
 #include "quantity/sheet.hpp"
 #include "quantity/tyre.hpp"
 #include "quantity/unit_words.hpp"
@@ -56,8 +57,39 @@ std::string jpeg_ending() {
   return one_of({survey::jpeg_endings.begin(), survey::jpeg_endings.end()});
 }
 
-std::string with_optional(const std::string& what, const std::vector<std::string_view>& units) {
-  return what + "(?: *" + one_of(units) + ")?";
+// Each as it stands or in capitals.
+std::string in_any_case(const std::vector<std::string_view>& texts) {
+  std::string all;
+  for (const std::string_view text : texts) {
+    if (!all.empty()) all += '|';
+    for (const char c : text) {
+      const bool letter = c >= 'a' && c <= 'z';
+      all += letter ? fmt::format("[{}{}]", c, static_cast<char>(c - 'a' + 'A')) : std::string{c};
+    }
+  }
+  return "(?:" + all + ")";
+}
+
+std::string units() {
+  return in_any_case(quantity::length_unit_words());
+}
+
+// `3/64`, `4 1/2`, `4-1/2`.
+std::string fraction() {
+  return fmt::format("(?:(?:0|[1-9][0-9]*)(?: +| *- *))?[1-9][0-9]*/(?:{})",
+                     fmt::join(quantity::fraction_parts, "|"));
+}
+
+std::string figure() {
+  return fmt::format("(?:{}|{})", fraction(), number());
+}
+
+std::string with_optional_unit(const std::string& what) {
+  return what + "(?: *" + units() + ")?";
+}
+
+std::string figures_between_spaces() {
+  return figure() + "(?: +" + figure() + ")*";
 }
 
 std::string gauges(quantity::GaugeScale scale) {
@@ -71,9 +103,10 @@ std::string path_inside(const std::string& but) {
   return fmt::format("(?![/~])(?!(?:[^/{0}]*/)*\\.\\.(?:/|$))[^:\\\\{0}]*", but);
 }
 
-// A number, or the path of a JPEG file.
+// A number, a range of them, or the path of a JPEG file.
 std::string number_or_path(const std::string& but) {
-  return fmt::format("[0-9]{{1,{}}}|{}{}", survey::photo_digits, path_inside(but), jpeg_ending());
+  return fmt::format("[0-9]{{1,{0}}}(?:-[0-9]{{1,{0}}})?|{1}{2}", survey::photo_digits,
+                     path_inside(but), jpeg_ending());
 }
 
 }  // namespace
@@ -103,11 +136,23 @@ std::string number() {
 }
 
 std::string length() {
-  return with_optional(number(), quantity::length_unit_words());
+  return with_optional_unit(figure());
 }
 
 std::string lengths() {
-  return with_optional(number() + "(?: +" + number() + ")*", quantity::length_unit_words());
+  return with_optional_unit(figures_between_spaces());
+}
+
+std::string sheets() {
+  const std::string swg = gauges(quantity::GaugeScale::swg), us = gauges(quantity::GaugeScale::us);
+  return fmt::format("{0}|(?:{1})(?: +(?:{1}))* *[Ss][Ww][Gg]|(?:{2})(?: +(?:{2}))* *[Uu][Ss]",
+                     lengths(), swg, us);
+}
+
+std::string films() {
+  const std::string one =
+      fmt::format("(?:{0}(?: *[-–] *{0}| *\\+)?|(?:>|[Oo][Vv][Ee][Rr]) *{0})", figure());
+  return with_optional_unit(one + "(?: +" + one + ")*");
 }
 
 std::string coordinate() {
@@ -115,26 +160,27 @@ std::string coordinate() {
 }
 
 std::string size() {
-  return with_optional(number() + "(?: *[x×] *" + number() + ")?", quantity::length_unit_words());
+  return with_optional_unit(fmt::format("{0}(?:(?: *{1})? *[xX×*] *{0})?", figure(), units()));
 }
 
 std::string holes() {
-  const std::string side = number() + "(?: *[x×X] *" + number() + ")?";
-  return with_optional("(?:[0-9]+(?: +[Hh]oles?)?(?: +up)? +to +)?" + side + "(?: +" + side + ")*",
-                       quantity::length_unit_words());
+  const std::string side = fmt::format("{0}(?: *[x×X*] *{0})?", figure());
+  return fmt::format("(?:{}|{})", size(),
+                     with_optional_unit("(?:[0-9]+(?: +[Hh]oles?)?(?: +up)? +to +)?" + side +
+                                        "(?: +" + side + ")*"));
 }
 
 std::string sheet() {
-  return fmt::format("{}|(?:{}) *SWG|(?:{}) *US", length(), gauges(quantity::GaugeScale::swg),
-                     gauges(quantity::GaugeScale::us));
+  return fmt::format("{}|(?:{}) *[Ss][Ww][Gg]|(?:{}) *[Uu][Ss]", length(),
+                     gauges(quantity::GaugeScale::swg), gauges(quantity::GaugeScale::us));
 }
 
 std::string area() {
-  return number() + " *" + one_of(quantity::area_unit_words());
+  return number() + " *" + in_any_case(quantity::area_unit_words());
 }
 
 std::string distance() {
-  return number() + " *" + one_of(quantity::distance_unit_words());
+  return number() + " *" + in_any_case(quantity::distance_unit_words());
 }
 
 std::string share() {
@@ -190,7 +236,7 @@ std::string photo() {
 
 std::string photos() {
   const std::string one = "(?:" + number_or_path(" ") + ")";
-  return one + "(?: +" + one + ")*";
+  return one + "(?:(?: +|, *)" + one + ")*";
 }
 
 std::string photo_folder() {
@@ -198,7 +244,9 @@ std::string photo_folder() {
 }
 
 std::string photo_name() {
-  return "(?!.*\\{\\}.*\\{\\})" + path_inside("\\n") + "\\{\\}[^:\\\\\\n]*" + jpeg_ending();
+  const std::string blank = "\\{(?::0[1-9])?\\}";
+  return fmt::format("(?!.*{0}.*{0})", blank) + path_inside("\\n") + blank + "[^:\\\\\\n]*" +
+         jpeg_ending();
 }
 
 }  // namespace tinworm::schema::pattern

@@ -22,10 +22,12 @@ using IsTaken = std::function<bool(const std::string&)>;
 std::string digits(std::size_t count, const IsTaken& is_taken);
 
 std::string number();       // 3, 0.82, .82, 5.
-std::string length();       // 0.82 mm, 32 thou, .82
+std::string length();       // 0.82 mm, 32 thou, .82, 3/64 in
 std::string lengths();      // .81 .78 .84 mm
+std::string sheets();       // the same, or 18 SWG
+std::string films();        // 140 900-1600 over 2000 um
 std::string coordinate();   // -720, +1.5 in
-std::string size();         // 300x120 mm, 40
+std::string size();         // 300x120 mm, 3" x 1", 250
 std::string holes();        // 14x9; 20 15 8 mm; 5 holes to 30
 std::string sheet();        // 1.1 mm, 20 SWG, 20 US
 std::string area();         // 0.31 m2
@@ -38,9 +40,9 @@ std::string zone_number();  // 10 to 98, two digits
 std::string zones();        // 51-58 61
 std::string zone_name();    // left outer sill: whether a body has it is the reader's to find
 std::string position();     // x 1150 z 200 mm
-std::string photos();       // 14 15 details/lip.jpg
+std::string photos();       // 14 15, 17-19 details/lip.jpg
 std::string photo();        // one of them; a path may hold spaces
 std::string photo_folder();
-std::string photo_name();  // IMG_{}.jpg
+std::string photo_name();  // IMG_{}.jpg, IMG_{:04}.jpg
 
 }  // namespace tinworm::schema::pattern

@@ -52,10 +52,10 @@ Field<Of> readings_field(FieldFacts facts, const Range& range, std::vector<doubl
 }
 
 template <class Of>
-Field<Of> size_field(FieldFacts facts, std::optional<Size> Of::*at) {
+Field<Of> size_field(FieldFacts facts, std::optional<Size> Of::*at, decltype(size_mm)* read) {
   facts.writing = Writing::size;
   facts.range = &size_range;
-  return member(std::move(facts), at, size_mm, if_told(size_text));
+  return member(std::move(facts), at, read, if_told(size_text));
 }
 
 template <class Of>
@@ -79,7 +79,8 @@ Field<Of> note_field() {
 PitPatches read_pits(Page& page, const Node& node) {
   PitPatches pits;
   MapReader map(node, page.problems, "\"pits\"");
-  if (const Node* each = map.required("each")) pits.each = size_mm(page, *each).value_or(Size{});
+  if (const Node* each = map.required("each"))
+    pits.each = hole_mm(page, *each).value_or(Size{});  // one figure: a square
   if (const Node* deepest = map.required("deepest"))
     pits.deepest_mm = readings_mm(page, *deepest, pit_range);
   map.finish();
@@ -190,6 +191,35 @@ Field<Repair> date_field() {
       if_told([](const PartialDate& day) { return day.text(); }));
 }
 
+// `140 over 2000 um`: the greatest is the one that may be off the gauge's scale.
+std::string films_text(const Zone& zone) {
+  if (zone.film_um.empty()) return "";
+  const auto greatest = std::ranges::max_element(zone.film_um);
+  std::string text;
+  for (auto film = zone.film_um.begin(); film != zone.film_um.end(); ++film)
+    text += fmt::format("{}{:g} ", zone.film_off_scale && film == greatest ? "over " : "", *film);
+  return text + "um";
+}
+
+Field<Zone> film_field() {
+  return {{.key = "film",
+           .meaning = "Thickness of paint and filler; over 2000 where the gauge goes no higher.",
+           .writing = Writing::films,
+           .range = &film_range,
+           .heading = "film",
+           .sale = Sale::shown},
+          [](Page& page, const Node& node, Zone& zone) {
+            quantity::Films films = films_um(page, node);
+            zone.film_um = std::move(films.um);
+            zone.film_off_scale = films.over_um.has_value();
+          },
+          films_text,
+          [](const Zone& from, Zone& to) {
+            to.film_um = from.film_um;
+            to.film_off_scale = from.film_off_scale;
+          }};
+}
+
 }  // namespace
 
 std::vector<std::string> FieldFacts::words() const {
@@ -248,10 +278,10 @@ const std::vector<Field<Spot>>& finding_fields() {
       hole_field(),
       crack_field(),
       size_field({.key = "size",
-                  .meaning = "Along and across the zone.",
+                  .meaning = "Along and across the zone; one figure alone is along it.",
                   .heading = "size",
                   .alone = alone},
-                 &Spot::size),
+                 &Spot::size, size_mm),
       readings_field({.key = "metal",
                       .meaning = "Thickness of metal left, read at this spot.",
                       .heading = "readings",
@@ -282,9 +312,11 @@ const std::vector<Field<Repair>>& repair_fields() {
                   .alone = alone,
                   .sale = shown},
                  &Repair::joint),
-      size_field(
-          {.key = "size", .meaning = "Along and across the zone.", .alone = alone, .sale = shown},
-          &Repair::size),
+      size_field({.key = "size",
+                  .meaning = "Along and across the zone; one figure alone is along it.",
+                  .alone = alone,
+                  .sale = shown},
+                 &Repair::size, size_mm),
       date_field(),
       word_field({.key = "beneath",
                   .meaning = "What became of the rusted metal.",
@@ -308,7 +340,7 @@ const std::vector<Field<Zone>>& zone_fields() {
       readings_field({.key = "reference",
                       .meaning = "Readings on sound metal of the same sheet.",
                       .heading = "reference",
-                      .examples = {"1.02 1.00 1.01"}},
+                      .examples = {"1.02 1.00 1.01", "18 SWG"}},
                      reference_range, &Zone::reference_mm),
       member({.key = "sheet",
               .meaning = "Thickness of the sheet when new, where it is known.",
@@ -318,16 +350,7 @@ const std::vector<Field<Zone>>& zone_fields() {
               .examples = {"1.1 mm", "20 SWG", "20 US"}},
              &Zone::sheet_mm, sheet_mm,
              if_told([](double sheet_mm) { return fmt::format("{:g}", sheet_mm); })),
-      member({.key = "film",
-              .meaning = "Thickness of paint and filler.",
-              .writing = Writing::films,
-              .range = &film_range,
-              .heading = "film",
-              .sale = Sale::shown},
-             &Zone::film_um, films_um,
-             [](const std::vector<double>& film_um) {
-               return film_um.empty() ? "" : fmt::format("{:g} um", fmt::join(film_um, " "));
-             }),
+      film_field(),
       word_field({.key = "drains", .meaning = "How the drain holes are.", .heading = "drains"},
                  &Zone::drains),
       photo_field({.key = "photos", .meaning = "", .heading = "photo"}, &Zone::photos),

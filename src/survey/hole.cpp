@@ -46,7 +46,7 @@ Holes several_to(Page& page, const yaml::Node& node, const Counted& counted) {
   const auto count = quantity::parse_whole_number(counted.words.front());
   const std::string_view from = counted.words[1];
   const auto offset = static_cast<std::size_t>(quantity::offset_in(node.text, from));
-  const auto size = size_mm(page, page.part_of(node, std::string_view(node.text).substr(offset)));
+  const auto size = hole_mm(page, page.part_of(node, std::string_view(node.text).substr(offset)));
   if (!size) return {};
   if (!count || *count < 1 || *count > most_holes) {
     page.add({node.place, "holes are counted in figures", node.text,
@@ -77,7 +77,7 @@ Holes read_holes(Page& page, const yaml::Node& node) {
   }
   // One unit at the end holds for all; a size may have spaces round its x.
   std::vector<Size> sizes;
-  const bool several = found.words.size() > 1 &&
+  const bool several = found.words.size() > 1 && !quantity::parse_hole(*text, page.units) &&
                        std::ranges::all_of(found.words,
                                            [](auto word) {
                                              return is_figure(word) || lower_case(word) == "mm" ||
@@ -85,7 +85,7 @@ Holes read_holes(Page& page, const yaml::Node& node) {
                                            }) &&
                        std::ranges::count_if(found.words, is_figure) > 1;
   if (!several) {
-    if (const auto size = size_mm(page, node)) sizes.push_back(*size);
+    if (const auto size = hole_mm(page, node)) sizes.push_back(*size);
   } else {
     const std::string_view last = found.words.back();
     const std::string unit = is_figure(last) ? "" : fmt::format(" {}", last);
@@ -93,7 +93,7 @@ Holes read_holes(Page& page, const yaml::Node& node) {
       if (!is_figure(word)) continue;
       yaml::Node one = page.part_of(node, word);
       one.text += unit;
-      if (const auto size = size_mm(page, one)) sizes.push_back(*size);
+      if (const auto size = hole_mm(page, one)) sizes.push_back(*size);
     }
   }
   if (sizes.empty()) return {};

@@ -11,11 +11,12 @@ struct Range {
   double least;
   double most;
   std::string_view unit;
+  bool of_sheet = false;  // a thickness of sheet metal: a gauge number may stand for it
 };
 
-constexpr Range metal_range{"a metal reading", 0, 12, "mm"};  // 0: read through a hole
-constexpr Range reference_range{"a reference reading", 0.1, 12, "mm"};
-constexpr Range sheet_range{"a sheet thickness", 0.3, 12, "mm"};
+constexpr Range metal_range{"a metal reading", 0, 12, "mm", true};  // 0: read through a hole
+constexpr Range reference_range{"a reference reading", 0.1, 12, "mm", true};
+constexpr Range sheet_range{"a sheet thickness", 0.3, 12, "mm", true};
 constexpr Range pit_range{"a pit depth", 0.01, 12, "mm"};
 constexpr Range film_range{"a coating thickness", 0, 20'000, "um"};
 constexpr double thinnest_film_um = 2;  // but for 0: next to bare metal there is no coat
@@ -31,5 +32,6 @@ constexpr Range money_range{"a price", 0.01, 1'000'000'000, ""};
 constexpr std::size_t name_characters = 80;
 constexpr std::size_t text_characters = 2000;
 constexpr std::size_t photo_digits = 9;
+constexpr int most_photos_of_range = 100;  // 14-16; more is a slip
 
 }  // namespace tinworm::survey

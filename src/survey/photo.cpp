@@ -49,13 +49,31 @@ bool stays_inside(Page& page, Place place, std::string_view path) {
   return false;
 }
 
+struct Blank {  // where the number goes in a pattern: `{}`, or `{:04}` for four digits at least
+  std::size_t at;
+  std::size_t length;
+  std::size_t digits;
+};
+
+std::optional<Blank> blank_of(std::string_view pattern) {
+  for (std::size_t at = pattern.find('{'); at != std::string_view::npos;
+       at = pattern.find('{', at + 1)) {
+    const std::string_view from = pattern.substr(at);
+    if (from.starts_with("{}")) return Blank{at, 2, 1};
+    if (from.size() >= 5 && from.starts_with("{:0") && from[3] >= '1' && from[3] <= '9' &&
+        from[4] == '}')
+      return Blank{at, 5, static_cast<std::size_t>(from[3] - '0')};
+  }
+  return std::nullopt;
+}
+
 std::optional<std::string> path_of(Page& page, Place place, std::string_view written) {
   if (!is_number(written)) {
     if (is_jpeg(written))
       return stays_inside(page, place, written) ? std::optional(std::string(written))
                                                 : std::nullopt;
     page.add({place, "a photo is a number or the path of a JPEG file", std::string(written),
-              "14, photos/sill.jpg", "words go into the note"});
+              "14, 14-16, photos/sill.jpg", "words go into the note"});
     return std::nullopt;
   }
   if (written.size() > photo_digits) {
@@ -68,15 +86,67 @@ std::optional<std::string> path_of(Page& page, Place place, std::string_view wri
               "add `photos: {folder: photos, name: \"IMG_{}.jpg\"}`, or write the path"});
     return std::nullopt;
   }
-  std::string path = page.photos.folder.empty() ? "" : page.photos.folder + "/";
-  const std::size_t blank = page.photos.name.find("{}");
-  return path + page.photos.name.substr(0, blank) + std::string(written) +
-         page.photos.name.substr(blank + 2);
+  const Blank blank = *blank_of(page.photos.name);
+  const std::string folder = page.photos.folder.empty() ? "" : page.photos.folder + "/";
+  return fmt::format("{}{}{:0>{}}{}", folder, page.photos.name.substr(0, blank.at), written,
+                     blank.digits, page.photos.name.substr(blank.at + blank.length));
 }
 
-void add_photo(Page& page, std::vector<Photo>& photos, Place place, std::string_view written) {
-  auto path = path_of(page, place, written);
-  if (path) photos.push_back({std::move(*path), place});
+// `14-16`: each number from the first to the last.
+bool is_range(std::string_view text) {
+  const std::size_t dash = text.find('-');
+  return dash != std::string_view::npos && is_number(text.substr(0, dash)) &&
+         is_number(text.substr(dash + 1));
+}
+
+std::vector<std::string> numbers_of(Page& page, Place place, std::string_view range) {
+  const std::size_t dash = range.find('-');
+  const std::string_view ends[] = {range.substr(0, dash), range.substr(dash + 1)};
+  const auto refuse = [&](std::string what, std::string cure) -> std::vector<std::string> {
+    page.add({place, std::move(what), std::string(range),
+              fmt::format("14-16, up to {} photos", most_photos_of_range), std::move(cure)});
+    return {};
+  };
+  for (const std::string_view end : ends)
+    if (end.size() > photo_digits)
+      return refuse("a photo's number is too long", fmt::format("{} digits at most", photo_digits));
+  const int first = std::stoi(std::string(ends[0])), last = std::stoi(std::string(ends[1]));
+  if (last <= first) return refuse("a range of photos goes upward", "write the lower number first");
+  if (last - first >= most_photos_of_range)
+    return refuse("a range has too many photos", "see to its numbers, or write several ranges");
+  std::vector<std::string> numbers;
+  for (int number = first; number <= last; ++number)
+    numbers.push_back(fmt::format("{:0{}}", number, ends[0].front() == '0' ? ends[0].size() : 1));
+  return numbers;
+}
+
+void add_photos(Page& page, std::vector<Photo>& photos, Place place, std::string_view written) {
+  std::vector<std::string> each{std::string(written)};
+  if (is_range(written)) each = numbers_of(page, place, written);
+  for (const std::string& one : each) {
+    auto path = path_of(page, place, one);
+    if (!path) return;  // one problem a range is enough
+    photos.push_back({std::move(*path), place});
+  }
+}
+
+// Numbers, ranges and paths between spaces or commas; a comma inside a path is the path's.
+std::vector<std::string_view> listed(std::string_view line) {
+  std::vector<std::string_view> all;
+  for (std::string_view part : between_spaces(line)) {
+    const bool last = part.data() + part.size() == line.data() + line.size();
+    if (!last && part.size() > 1 && part.ends_with(',')) part.remove_suffix(1);
+    if (part.find_first_not_of("0123456789,-") != std::string_view::npos) {
+      all.push_back(part);
+      continue;
+    }
+    for (std::size_t start = 0; start <= part.size();) {
+      const std::size_t end = std::min(part.find(',', start), part.size());
+      all.push_back(part.substr(start, end - start));
+      start = end + 1;
+    }
+  }
+  return all;
 }
 
 }  // namespace
@@ -91,14 +161,14 @@ PhotoFolder read_photo_folder(Page& page, const Node& node) {
   }
   if (const Node* name = map.optional("name")) {
     const std::string pattern = name_of(page, *name, "the pattern of photo names");
-    const std::size_t blank = pattern.find("{}");
-    const bool once =
-        blank != std::string::npos && pattern.find("{}", blank + 2) == std::string::npos;
-    if (!once || !is_jpeg(pattern))
+    const auto blank = blank_of(pattern);
+    if (!blank || blank_of(pattern.substr(blank->at + blank->length)) || !is_jpeg(pattern))
       page.add({name->place,
                 "a pattern has {} once, where the number goes, and ends in .jpg or .jpeg", pattern,
-                "\"IMG_{}.jpg\"", ""});
-    else if (stays_inside(page, name->place, pattern))
+                "\"IMG_{}.jpg\", \"IMG_{:04}.jpg\" for IMG_0014.jpg", ""});
+    else if (stays_inside(
+                 page, name->place,
+                 pattern.substr(0, blank->at) + "{}" + pattern.substr(blank->at + blank->length)))
       photos.name = pattern;
   }
   map.finish();
@@ -109,13 +179,13 @@ std::vector<Photo> read_photos(Page& page, const Node& node) {
   std::vector<Photo> photos;
   if (node.kind != Node::Kind::sequence) {
     if (!scalar(page, node, "photos") || !is_short(page, node, "photos")) return photos;
-    for (const std::string_view one : between_spaces(node.text))
-      add_photo(page, photos, page.part_of(node, one).place, one);
+    for (const std::string_view one : listed(node.text))
+      add_photos(page, photos, page.part_of(node, one).place, one);
     return photos;
   }
   for (const Node& item : node.items) {
     const auto one = scalar(page, item, "a photo");
-    if (one) add_photo(page, photos, item.place, *one);
+    if (one) add_photos(page, photos, item.place, *one);
   }
   return photos;
 }

@@ -11,10 +11,10 @@ namespace tinworm::survey {
 
 constexpr std::array<std::string_view, 4> jpeg_endings{".jpg", ".jpeg", ".JPG", ".JPEG"};
 
-// `photos: {folder: photos, name: "IMG_{}.jpg"}`
+// `photos: {folder: photos, name: "IMG_{}.jpg"}`; `{:04}` writes four digits at least
 PhotoFolder read_photo_folder(Page& page, const yaml::Node& node);
 
-// `14 15` or a list of numbers and paths.
+// `14 15`, `14, 15`, `14-16`, or a list of numbers, ranges and paths.
 std::vector<Photo> read_photos(Page& page, const yaml::Node& node);
 
 }  // namespace tinworm::survey

@@ -137,6 +137,8 @@ struct Zone {  // what was found in a zone of the plan; a zone without an entry 
   std::optional<double> sheet_mm;
   std::vector<Spot> found;
   std::vector<double> film_um;
+  bool film_off_scale =
+      false;  // the greatest of them is only a lower bound: the gauge went no higher
   std::optional<Drains> drains;
   std::vector<Repair> repairs;
   std::vector<Photo> photos;

@@ -36,28 +36,65 @@ std::string cure_outside(const Page& page, const Node& node, const Range& range)
                                              : "a number without a unit is in mm in this survey";
 }
 
-using Line = std::function<tl::expected<std::vector<double>, Refusal>(std::string_view)>;
-
-std::vector<double> readings(Page& page, const Node& node, const Range& range, const Line& line) {
-  std::vector<double> all;
-  const auto add_from = [&](const Node& part) {
-    const auto text = unquoted(page, part, range.what);
-    if (!text) return;
-    const auto values = taken(page, part, line(*text));
-    if (!values) return;
-    for (const double value : *values)
-      if (!within(page, part, range, value)) return;  // one problem a line is enough
-    all.insert(all.end(), values->begin(), values->end());
-  };
+// Calls `line` for each line of readings: the node itself, or each of its list.
+void each_line(Page& page, const Node& node, const Range& range,
+               const std::function<void(const Node&)>& line) {
   if (node.kind != Node::Kind::sequence) {
-    add_from(node);
+    line(node);
   } else if (node.items.empty()) {
     page.add({node.place, fmt::format("a list for {} is empty", range.what), "", "",
               "give it readings or leave the key out"});
   } else {
-    for (const Node& item : node.items) add_from(item);
+    for (const Node& item : node.items) line(item);
   }
-  return all;
+}
+
+bool all_within(Page& page, const Node& node, const Range& range, const std::vector<double>& all) {
+  for (const double value : all)
+    if (!within(page, node, range, value)) return false;  // one problem a line is enough
+  return true;
+}
+
+// A film's text. `>2000` can't begin a value in YAML but in quotes.
+std::optional<std::string_view> film_text(Page& page, const Node& node) {
+  if (node.quoted && node.text.starts_with('>')) return node.text;
+  return unquoted(page, node, film_range.what);
+}
+
+// 0 is bare metal; next to it there is no coat, but a figure meant in mm.
+bool thick_enough(Page& page, const Node& node, const std::vector<double>& films_um) {
+  for (const double film_um : films_um) {
+    if (film_um <= 0 || film_um >= thinnest_film_um) continue;
+    page.add({node.place, fmt::format("no coat is {:g} um thin", film_um), node.text,
+              "0 for bare metal, or 2 um and more",
+              fmt::format("if it was read in mm, write {:g} mm", film_um)});
+    return false;
+  }
+  return true;
+}
+
+// A gauge that went off its scale at 1000 can't have read 1500 beside it.
+bool none_over_the_scale(Page& page, const Node& node, const quantity::Films& films) {
+  if (!films.over_um) return true;
+  const double greatest_um = *std::ranges::max_element(films.um);
+  if (greatest_um <= *films.over_um) return true;
+  page.add({node.place,
+            fmt::format("a film of {:g} um was read, yet {:g} um was off the gauge's scale",
+                        greatest_um, *films.over_um),
+            node.text, "over with the greatest figure: 900 over 2000",
+            "write what the gauge can read at most behind over"});
+  return false;
+}
+
+template <class Parse>
+std::optional<Size> size_within(Page& page, const Node& node, Parse parse) {
+  const auto text = unquoted(page, node, "a size");
+  if (!text) return std::nullopt;
+  const auto size = taken(page, node, parse(*text, page.units));
+  if (!size || !within(page, node, size_range, size->along_mm) ||
+      !within(page, node, size_range, size->across_mm))
+    return std::nullopt;
+  return size;
 }
 
 std::string words_of(Page& page, const Node& node, std::string_view what,
@@ -161,13 +198,11 @@ std::optional<double> sheet_mm(Page& page, const Node& node) {
 }
 
 std::optional<Size> size_mm(Page& page, const Node& node) {
-  const auto text = unquoted(page, node, "a size");
-  if (!text) return std::nullopt;
-  const auto size = taken(page, node, quantity::parse_size(*text, page.units));
-  if (!size || !within(page, node, size_range, size->along_mm) ||
-      !within(page, node, size_range, size->across_mm))
-    return std::nullopt;
-  return size;
+  return size_within(page, node, quantity::parse_size);
+}
+
+std::optional<Size> hole_mm(Page& page, const Node& node) {
+  return size_within(page, node, quantity::parse_hole);
 }
 
 std::optional<double> share(Page& page, const Node& node) {
@@ -217,22 +252,31 @@ std::optional<PartialDate> past_date(Page& page, const Node& node, std::string_v
 }
 
 std::vector<double> readings_mm(Page& page, const Node& node, const Range& range) {
-  return readings(page, node, range, [&](std::string_view text) {
-    return quantity::parse_lengths_mm(text, page.units);
+  std::vector<double> all;
+  each_line(page, node, range, [&](const Node& line) {
+    const auto text = unquoted(page, line, range.what);
+    if (!text) return;
+    const auto values = taken(page, line,
+                              range.of_sheet ? quantity::parse_sheets_mm(*text, page.units)
+                                             : quantity::parse_lengths_mm(*text, page.units));
+    if (values && all_within(page, line, range, *values))
+      all.insert(all.end(), values->begin(), values->end());
   });
+  return all;
 }
 
-std::vector<double> films_um(Page& page, const Node& node) {
-  std::vector<double> films = readings(page, node, film_range, quantity::parse_films_um);
-  // 0 is bare metal; next to it there is no coat, but a figure meant in mm.
-  for (const double film_um : films) {
-    if (film_um <= 0 || film_um >= thinnest_film_um) continue;
-    page.add({node.place, fmt::format("no coat is {:g} um thin", film_um), node.text,
-              "0 for bare metal, or 2 um and more",
-              fmt::format("if it was read in mm, write {:g} mm", film_um)});
-    return {};
-  }
-  return films;
+quantity::Films films_um(Page& page, const Node& node) {
+  quantity::Films all;
+  each_line(page, node, film_range, [&](const Node& line) {
+    const auto text = film_text(page, line);
+    if (!text) return;
+    const auto films = taken(page, line, quantity::parse_films_um(*text));
+    if (!films || !all_within(page, line, film_range, films->um)) return;
+    all.um.insert(all.um.end(), films->um.begin(), films->um.end());
+    if (films->over_um) all.over_um = std::max(all.over_um.value_or(0), *films->over_um);
+  });
+  if (!thick_enough(page, node, all.um) || !none_over_the_scale(page, node, all)) return {};
+  return all;
 }
 
 }  // namespace tinworm::survey

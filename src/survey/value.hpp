@@ -50,6 +50,7 @@ std::optional<double> length_mm(Page& page, const yaml::Node& node, const Range&
 std::optional<double> coordinate_mm(Page& page, const yaml::Node& node);
 std::optional<double> sheet_mm(Page& page, const yaml::Node& node);
 std::optional<Size> size_mm(Page& page, const yaml::Node& node);
+std::optional<Size> hole_mm(Page& page, const yaml::Node& node);  // one figure: as wide as long
 std::optional<double> share(Page& page, const yaml::Node& node);  // over 0 and under 1
 std::optional<double> distance_km(Page& page, const yaml::Node& node);
 std::optional<int> year(Page& page, const yaml::Node& node, const Range& range);
@@ -60,6 +61,6 @@ std::optional<PartialDate> past_date(Page& page, const yaml::Node& node, std::st
 
 // Several readings, as a list or as one line of numbers.
 std::vector<double> readings_mm(Page& page, const yaml::Node& node, const Range& range);
-std::vector<double> films_um(Page& page, const yaml::Node& node);
+quantity::Films films_um(Page& page, const yaml::Node& node);
 
 }  // namespace tinworm::survey

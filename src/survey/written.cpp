@@ -70,6 +70,7 @@ std::string readings(const std::vector<double>& lengths_mm) {
 }
 
 std::string size_text(const Size& size) {
+  if (!size.across_known) return fmt::format("{:g}", size.along_mm);
   return fmt::format("{:g}x{:g}", size.along_mm, size.across_mm);
 }
 

@@ -47,11 +47,14 @@ Answer answer(const survey::Repair& repair) {
 }
 
 std::string size_text(const survey::Size& size, quantity::Units units) {
-  constexpr double mm_per_inch = 25.4;
-  if (units == quantity::Units::mm)
-    return fmt::format("{:.0f} x {:.0f} mm", size.along_mm, size.across_mm);
-  return fmt::format("{:.1f} x {:.1f} in", size.along_mm / mm_per_inch,
-                     size.across_mm / mm_per_inch);
+  const bool inch = units == quantity::Units::inch;
+  const auto figure = [&](double mm) {
+    return inch ? fmt::format("{:.1f}", mm / 25.4) : fmt::format("{:.0f}", mm);
+  };
+  const std::string unit = inch ? "in" : "mm";
+  if (!size.across_known)
+    return fmt::format("{} {} long, width not known", figure(size.along_mm), unit);
+  return fmt::format("{} x {} {}", figure(size.along_mm), figure(size.across_mm), unit);
 }
 
 }  // namespace

@@ -58,6 +58,9 @@ TEST(Written, AFindingIsAllItsPartsButPhotosAndNotes) {
   spot.pits = PitPatches{{50, 50}, {.2, .3}};
   EXPECT_EQ(findings_line(spot), "deepest pit in each 50x50: 0.20 0.30");
   EXPECT_EQ(findings_line({}), "");
+  spot = {};
+  spot.size = Size{250, 25, false};
+  EXPECT_EQ(findings_line(spot), "250");
 }
 
 TEST(Written, ARepairIsWithoutHowItIsNow) {
