@@ -10,6 +10,7 @@
 #include "scene/naming.hpp"
 #include "survey/field.hpp"
 #include "weighing/repair.hpp"
+#include "weighing/step.hpp"
 #include "weighing/words.hpp"
 #include "weighing/zone_facts.hpp"
 
@@ -132,7 +133,13 @@ std::string place_title(const weighing::Zone& zone, const weighing::Spot& spot) 
 
 std::string under_the_pit(const weighing::Spot& spot) {
   if (!spot.metal.pit_left) return "";
-  return fmt::format("; under the deepest pit {}", output::percent_text(*spot.metal.pit_left));
+  std::string text =
+      fmt::format("; under the deepest pit {}", output::percent_text(*spot.metal.pit_left));
+  if (spot.metal.pit_left_low < spot.metal.pit_left)
+    text += ", at worst " + (weighing::pitted_through(*spot.metal.pit_left_low)
+                                 ? std::string("nothing")
+                                 : output::percent_text(*spot.metal.pit_left_low));
+  return text;
 }
 
 std::string place_judged(const weighing::Spot& spot, quantity::Units units) {

@@ -3,94 +3,67 @@
 #include <algorithm>
 #include <cmath>
 #include <numbers>
+#include <numeric>
+#include <vector>
 
+#include "metal/gumbel_table.hpp"
 #include "metal/repeatability.hpp"
 
 namespace tinworm::metal {
-
-double log_likelihood(const Gumbel& gumbel, std::span<const double> maxima_mm) {
-  double sum = 0;
-  for (const double x : maxima_mm) {
-    const double z = (x - gumbel.location_mm) / gumbel.scale_mm;
-    sum -= std::log(gumbel.scale_mm) + z + std::exp(-z);
-  }
-  return sum;
-}
-
 namespace {
 
-// At a given scale: the sum of exp(-d/scale) and the mean of d weighted by it, d above the least so
-// that nothing overflows.
-struct Weighted {
-  double sum = 0;
-  double mean = 0;
-};
+constexpr double least_share_read = 0.03;
+constexpr double most_patches_in_area = 500;
+constexpr double on_the_limit = 1e-9;  // a size in inches changes nothing
 
-Weighted weighted(std::span<const double> maxima, double least, double scale) {
-  double sum = 0, first = 0;
-  for (const double x : maxima) {
-    const double d = x - least, e = std::exp(-d / scale);
-    sum += e;
-    first += d * e;
-  }
-  return {sum, first / sum};
+double weighted_sum(std::span<const double> values, std::span<const double> weights) {
+  return std::inner_product(values.begin(), values.end(), weights.begin(), 0.0);
 }
 
-// The likelihood is greatest where scale = mean - weighted mean. The left side less the right grows
-// with the scale, is under 0 near 0 and over 0 at mean - least: halve until the middle stands.
-double likeliest_scale(std::span<const double> maxima, double least, double mean_above_least) {
-  double low = 0, high = mean_above_least;
-  for (double scale = high / 2; low < scale && scale < high; scale = (low + high) / 2) {
-    const bool too_small = scale - mean_above_least + weighted(maxima, least, scale).mean < 0;
-    (too_small ? low : high) = scale;
-  }
-  return high;
+// Scales from the likely deepest of the patches not read up to its bound.
+double scales_to_bound(std::size_t patches, double unread) {
+  const auto& bound = gumbel_row(patches).bound;
+  const auto above = std::upper_bound(tabled_unread.begin() + 1, tabled_unread.end() - 1, unread);
+  const auto next = static_cast<std::size_t>(above - tabled_unread.begin());
+  const double from = std::log(tabled_unread[next - 1]), to = std::log(tabled_unread[next]);
+  return std::lerp(bound[next - 1], bound[next], (std::log(unread) - from) / (to - from));
+}
+
+// Why the area can't be estimated, its maxima aside; `made` where it can.
+Extrapolation extrapolation(std::size_t read, double patches_in_area) {
+  const double patches = static_cast<double>(read);
+  if (patches_in_area <= patches + on_the_limit) return Extrapolation::all_read;
+  if (read < fewest_patches) return Extrapolation::few_patches;
+  if (read > most_patches) return Extrapolation::many_patches;
+  if (patches_in_area > most_patches_in_area + on_the_limit) return Extrapolation::large_area;
+  if (patches / patches_in_area < least_share_read - on_the_limit)
+    return Extrapolation::small_share;
+  return Extrapolation::made;
 }
 
 }  // namespace
 
-std::optional<Gumbel> fit_gumbel(std::span<const double> maxima_mm, int at_least) {
-  if (maxima_mm.empty() || std::ssize(maxima_mm) < at_least) return std::nullopt;
-  const double lowest = least(maxima_mm);
-  if (greatest(maxima_mm) == lowest) return std::nullopt;
-
-  const double scale = likeliest_scale(maxima_mm, lowest, mean(maxima_mm) - lowest);
-  const double mean_weight =
-      weighted(maxima_mm, lowest, scale).sum / static_cast<double>(maxima_mm.size());
-  return Gumbel{lowest - scale * std::log(mean_weight), scale};
+std::optional<Gumbel> fit_gumbel(std::span<const double> maxima_mm) {
+  if (maxima_mm.size() < fewest_patches || maxima_mm.size() > most_patches) return std::nullopt;
+  if (least(maxima_mm) == greatest(maxima_mm)) return std::nullopt;
+  std::vector<double> rising(maxima_mm.begin(), maxima_mm.end());
+  std::ranges::sort(rising);
+  const GumbelRow& row = gumbel_row(rising.size());
+  return Gumbel{weighted_sum(rising, row.location), weighted_sum(rising, row.scale)};
 }
 
-double reduced_variate(double return_period) {
-  return -std::log(-std::log1p(-1 / return_period));
-}
+DeepestPit deepest_over(std::span<const double> maxima_mm, double area_mm2, double patch_mm2) {
+  const double seen = greatest(maxima_mm), patches_in_area = area_mm2 / patch_mm2;
+  const Extrapolation can_be = extrapolation(maxima_mm.size(), patches_in_area);
+  if (can_be != Extrapolation::made) return {seen, seen, seen, can_be};
+  const auto gumbel = fit_gumbel(maxima_mm);
+  if (!gumbel) return {seen, seen, seen, Extrapolation::no_scatter};
 
-double return_level_mm(const Gumbel& gumbel, double return_period) {
-  return gumbel.location_mm + gumbel.scale_mm * reduced_variate(return_period);
-}
-
-double return_level_standard_mm(const Gumbel& gumbel, double return_period, int maxima) {
-  constexpr double share = 6 / (std::numbers::pi * std::numbers::pi);
-  constexpr double rest = 1 - std::numbers::egamma;
-  const double y = reduced_variate(return_period);
-  const double factor = 1 + share * rest * rest + 2 * share * rest * y + share * y * y;
-  return gumbel.scale_mm * std::sqrt(factor / maxima);
-}
-
-std::optional<DeepestPit> deepest_over(std::span<const double> maxima_mm, double area_mm2,
-                                       double patch_mm2, int at_least) {
-  const auto gumbel = fit_gumbel(maxima_mm, at_least);
-  if (!gumbel) return std::nullopt;
-  const double seen = greatest(maxima_mm), period = area_mm2 / patch_mm2;
-  if (!(period > 1)) return DeepestPit{seen, 0, 1, false};
-  const double level = return_level_mm(*gumbel, period);
-  const double standard =
-      return_level_standard_mm(*gumbel, period, static_cast<int>(maxima_mm.size()));
-  return DeepestPit{std::max(level, seen), standard, period, level > seen};
-}
-
-std::optional<double> pitting_factor(double deepest_mm, double mean_loss_mm) {
-  if (!(mean_loss_mm > 0)) return std::nullopt;
-  return deepest_mm / mean_loss_mm;
+  const double unread = std::max(1.0, patches_in_area - static_cast<double>(maxima_mm.size()));
+  const double median = -std::log(std::numbers::ln2);
+  const double likely = gumbel->location_mm + gumbel->scale_mm * (std::log(unread) + median);
+  const double bound = likely + gumbel->scale_mm * scales_to_bound(maxima_mm.size(), unread);
+  return {seen, std::max(seen, likely), std::max(seen, bound), Extrapolation::made};
 }
 
 double pit_left(double metal_mm, double pit_mm, double sheet_mm) {

@@ -1,9 +1,8 @@
-// Pits: the deepest to be expected over an area from the deepest of several patches, and what a pit
-// leaves. Depths mm from the surrounding rusted face.
+// Pits: the deepest to be expected over an area from the deepest of several equal patches of it,
+// and what a pit leaves. Depths mm from the surrounding rusted face.
 //
-// Sources: return period over area, Shibata 1994, J. Res. NIST 99(4) 327; the estimator, Coles, An
-// Introduction to Statistical Modeling of Extreme Values, 2001, chapter 3; pitting factor, ASTM
-// G46.
+// Sources: the deepest over an area, with the best linear unbiased estimate, Shibata 1994, J. Res.
+// NIST 99(4) 327; how much must be read, JCORR 43(5) 258 (abstract).
 #pragma once
 
 #include <optional>
@@ -17,37 +16,34 @@ struct Gumbel {
   double scale_mm = 0;  // over 0
 };
 
-double log_likelihood(const Gumbel& gumbel, std::span<const double> maxima_mm);
+// Best linear unbiased estimate from the greatest of each of 5 to 20 equal patches, in any order.
+// None of fewer or more, nor where all are the same: there is no scatter to fit.
+std::optional<Gumbel> fit_gumbel(std::span<const double> maxima_mm);
 
-// By maximum likelihood on the greatest of each of several equal patches. None of fewer than
-// `at_least` maxima, nor where all are the same: there is no scatter to fit.
-std::optional<Gumbel> fit_gumbel(std::span<const double> maxima_mm, int at_least = 5);
-
-// y = -ln(-ln(1 - 1/T)); T over 1.
-double reduced_variate(double return_period);
-
-// Depth that the deepest of T patches reaches on average once: location + scale y.
-double return_level_mm(const Gumbel& gumbel, double return_period);
-
-// u^2 = scale^2 (1.10867 + 0.51404 y + 0.60793 y^2) / n, the large-sample variance of the
-// maximum-likelihood level: 1 + 6(1-g)^2/pi^2, 12(1-g)/pi^2, 6/pi^2 with Euler's g.
-double return_level_standard_mm(const Gumbel& gumbel, double return_period, int maxima);
-
-struct DeepestPit {
-  double depth_mm = 0;     // never under the deepest seen
-  double standard_mm = 0;  // standard uncertainty of the level; 0 at T of 1 or less
-  double return_period = 1;
-  bool extrapolated = false;  // the level, not the deepest seen, gives the depth
+// Whether the deepest pit was estimated beyond the patches read, or why it was not.
+enum class Extrapolation {
+  made,
+  all_read,      // the patches are as large as the area: nothing is left to estimate
+  few_patches,   // under 5
+  many_patches,  // over 20
+  no_scatter,    // all maxima are the same
+  small_share,   // under 3 % of the area read
+  large_area,    // over 500 patches
 };
 
-// The deepest pit to be expected over the whole affected area, T = area / patch. At T of 1 or less
-// it is the deepest seen. None where fit_gumbel has none.
-std::optional<DeepestPit> deepest_over(std::span<const double> maxima_mm, double area_mm2,
-                                       double patch_mm2, int at_least = 5);
+// All three are the deepest seen where nothing was estimated; seen <= likely <= bound.
+struct DeepestPit {
+  double seen_mm = 0;
+  double likely_mm = 0;  // as often deeper as not
+  double bound_mm = 0;   // deeper in 2.5 % of cases
+  Extrapolation extrapolation = Extrapolation::made;
+};
 
-// Deepest / mean penetration, the mean loss of the sheet where it was measured; none where there is
-// no mean loss.
-std::optional<double> pitting_factor(double deepest_mm, double mean_loss_mm);
+// The deepest pit of the whole affected area, T = area / patch, from the maxima of n patches, at
+// least one. Of the T - n patches not read (a part of one counts as one) the likely deepest is
+// location + scale (ln(T - n) + 0.3665), the median of that deepest at the estimate; its bound is
+// so many scales above as gumbel_table has, linearly between over ln(T - n).
+DeepestPit deepest_over(std::span<const double> maxima_mm, double area_mm2, double patch_mm2);
 
 // What a pit leaves, as a fraction of the sheet: (metal - pit)/t0. Without readings at the spot,
 // metal_mm is t0. Under 0 where the pit is deeper than the metal.

@@ -87,7 +87,10 @@ std::string metal_text(const MetalLeft& metal, const TextStyle& style) {
                style);
   text += budget(metal, style);
   if (metal.pit_left) {
-    text += line(fmt::format("left under the deepest pit: {:.3f}", *metal.pit_left), style);
+    std::string left = fmt::format("left under the deepest pit: {:.3f}", *metal.pit_left);
+    if (metal.pit_left_low < metal.pit_left)
+      left += fmt::format(", at worst {:.3f}", *metal.pit_left_low);
+    text += line(left, style);
   }
   text += line("as weighed: " + span_text(metal.weighed), style);
   for (const std::string& remark : metal.remarks) text += line("note: " + remark, style);

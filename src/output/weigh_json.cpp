@@ -76,6 +76,7 @@ ordered_json spot_json(const weighing::Spot& spot) {
   json["near_mm"] = spot.near_what.empty() ? ordered_json() : number(spot.near_mm);
   json["metal_left"] = metal_left(spot.metal);
   json["pit_left"] = number(spot.metal.pit_left);
+  json["pit_left_low"] = number(spot.metal.pit_left_low);
   add_steps(json, spot);
   json["damage"] = rounded(spot.damage);
   json["share_of_length"] = rounded(spot.share_of_length);

@@ -5,9 +5,9 @@
 #include <algorithm>
 #include <cmath>
 
-#include "metal/pits.hpp"
 #include "metal/repeatability.hpp"
 #include "survey/signs.hpp"
+#include "weighing/pits_at.hpp"
 
 namespace tinworm::weighing {
 namespace {
@@ -129,36 +129,11 @@ void cut_by_upper_bound(const survey::Spot& spot, const ZoneBaseline& baseline, 
   judgement.metal.remarks.push_back("read through a coating of unknown thickness: an upper bound");
 }
 
-// Deepest pit recorded; over the whole place by extreme values, where equal patches were searched.
-std::optional<double> deepest_pit_mm(const survey::Spot& spot, std::optional<double> area_mm2,
-                                     MetalLeft& metal) {
-  std::optional<double> deepest;
-  for (const double pit : spot.pit_mm) deepest = std::max(deepest.value_or(0), pit);
-  if (!spot.pits) return deepest;
-  const std::vector<double>& maxima = spot.pits->deepest_mm;
-  for (const double pit : maxima) deepest = std::max(deepest.value_or(0), pit);
-  if (!area_mm2) return deepest;
-  const double patch_mm2 = spot.pits->each.along_mm * spot.pits->each.across_mm;
-  const auto over_all = metal::deepest_over(maxima, *area_mm2, patch_mm2);
-  if (!over_all || !over_all->extrapolated || over_all->depth_mm <= *deepest) return deepest;
-  metal.remarks.push_back(fmt::format(
-      "deepest pit to be expected over the whole place: {:.2f} mm (extreme values of {} patches)",
-      over_all->depth_mm, maxima.size()));
-  return over_all->depth_mm;
-}
-
 void weigh_pits(const survey::Spot& spot, const ZoneBaseline& baseline, const rules::Rules& rules,
                 std::optional<double> area_mm2, Judgement& judgement) {
-  MetalLeft& metal = judgement.metal;
-  const std::optional<double> pit_mm = deepest_pit_mm(spot, area_mm2, metal);
-  if (!pit_mm || baseline.from == BaselineFrom::none) return;
-  const double sheet_mm = baseline.metal.sheet_mm;
-  metal.baseline_mm = sheet_mm;
-  const double metal_mm =
-      metal.kind == SpanKind::interval ? metal.shown.value * sheet_mm : sheet_mm;
-  metal.pit_left = metal::pit_left(metal_mm, *pit_mm, sheet_mm);
-  if (*metal.pit_left < rules.pit_left_limit) cut(metal.weighed, rules.pit_most);
-  if (*metal.pit_left <= 0) cut(metal.weighed, rules.pit_through_most);
+  const auto most = pits_at(spot, baseline, rules, area_mm2, judgement.metal);
+  if (!most) return;
+  cut(judgement.metal.weighed, *most);
   judgement.by_measure_or_hand = true;
 }
 

@@ -9,6 +9,7 @@
 #include <vector>
 
 #include "body/plan.hpp"
+#include "metal/pits.hpp"
 #include "metal/uncertainty.hpp"
 #include "rules/rules.hpp"
 #include "survey/survey.hpp"
@@ -56,7 +57,12 @@ struct MetalLeft {
   int readings = 0;
   std::optional<double> baseline_mm;
   BaselineFrom baseline_from = BaselineFrom::none;
-  std::optional<double> pit_left;  // least
+  // Under the likely deepest pit, and under the deepest that pits over equal patches leave open:
+  // the same where nothing was estimated.
+  std::optional<double> pit_left, pit_left_low;
+  // Of pits over equal patches: whether they speak for the whole place. None: no patches or no
+  // size.
+  std::optional<metal::Extrapolation> pits_over_place;
   std::vector<metal::Component> budget;
   std::optional<double> degrees_of_freedom;  // effective; none: infinite or no interval
   std::vector<std::string> remarks;          // "the hand says worse than the gauge"

@@ -19,14 +19,20 @@ Step step_of(double metal_left, bool rusted, const rules::Rules& rules) {
   return Step::weak;
 }
 
-Step least_step(const survey::Spot& spot, const MetalLeft& metal, bool near,
+bool past_pit_limit(double pit_left, const rules::Rules& rules) {
+  return pit_left + on_the_limit < rules.pit_left_limit;
+}
+
+bool pitted_through(double pit_left) {
+  return pit_left <= on_the_limit;
+}
+
+Step least_step(const survey::Spot& spot, std::optional<double> pit_left, bool near,
                 const rules::Rules& rules) {
   if (holed(spot) || breaks(spot)) return Step::holed;
-  const bool pitted_through = metal.pit_left && *metal.pit_left <= 0;
-  if (gives(spot) || pitted_through || (spot.crack_mm && near)) return Step::weak;
-  const bool past_pit_limit =
-      metal.pit_left && *metal.pit_left + on_the_limit < rules.pit_left_limit;
-  if (spot.crack_mm || past_pit_limit) return Step::thin;
+  const bool is_pitted_through = pit_left && pitted_through(*pit_left);
+  if (gives(spot) || is_pitted_through || (spot.crack_mm && near)) return Step::weak;
+  if (spot.crack_mm || (pit_left && past_pit_limit(*pit_left, rules))) return Step::thin;
   return Step::sound;
 }
 

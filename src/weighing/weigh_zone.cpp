@@ -44,12 +44,18 @@ void place(Spot& spot, const ZoneFacts& zone, const Context& context) {
   spot.near_mm = nearby.distance_mm;
 }
 
+// The least that a place can be by its signs: at the likely metal left, and at its low end.
+struct LeastSteps {
+  Step likely = Step::sound;
+  Step low = Step::sound;
+};
+
 // Steps at the likely metal left and at both ends.
-void set_steps(Spot& spot, bool rusted, Step least, const rules::Rules& rules) {
+void set_steps(Spot& spot, bool rusted, LeastSteps least, const rules::Rules& rules) {
   const Span& metal = spot.metal.weighed;
-  spot.step = std::max(least, step_of(metal.value, rusted, rules));
-  spot.step_low = std::max(least, step_of(metal.low, rusted, rules));
-  spot.step_high = std::max(least, step_of(metal.high, rusted, rules));
+  spot.step = std::max(least.likely, step_of(metal.value, rusted, rules));
+  spot.step_low = std::max(least.low, step_of(metal.low, rusted, rules));
+  spot.step_high = std::max(least.likely, step_of(metal.high, rusted, rules));
 }
 
 // Whether metal was lost that no word tells of: by its readings, it must have gone on the side that
@@ -78,7 +84,10 @@ Spot weigh_spot(const survey::Spot& found, int index, const ZoneFacts& zone,
   spot.too_thick = judged.too_thick;
   spot.found = has_sign_of_rust(found) || lost_unseen(spot.metal, context.rules);
   place(spot, zone, context);
-  set_steps(spot, spot.found, least_step(found, spot.metal, is_near(spot), context.rules),
+  const auto least = [&](std::optional<double> pit_left) {
+    return least_step(found, pit_left, is_near(spot), context.rules);
+  };
+  set_steps(spot, spot.found, {least(spot.metal.pit_left), least(spot.metal.pit_left_low)},
             context.rules);
   return spot;
 }
@@ -108,7 +117,7 @@ std::optional<Spot> weigh_repair(const survey::Repair& repair, const Repair& jud
     spot.near = Near::on_mount;
     spot.near_what = mount->what;
   }
-  set_steps(spot, spot.found, Step::sound, context.rules);
+  set_steps(spot, spot.found, {}, context.rules);
   return spot;
 }
 

@@ -18,7 +18,7 @@ inline weighing::MetalLeft measured_metal() {
   metal.readings = 4;
   metal.baseline_mm = 1.01;
   metal.baseline_from = weighing::BaselineFrom::reference;
-  metal.pit_left = 0.49;
+  metal.pit_left = metal.pit_left_low = 0.49;
   metal.budget = {{"repeatability of the spot's mean", 0.02, 0.99, 8.0},
                   {"the gauge", 0.05, 0.2, std::nullopt}};
   metal.degrees_of_freedom = 8.5;

@@ -47,7 +47,8 @@ TEST(WeighJson, HasEveryKeyThatWasPromised) {
                      "damage", "share",      "film",         "spots",     "repairs"});
   expect_keys(zone["metal_left"], {"value", "low", "high", "kind", "baseline_mm", "baseline_from"});
   expect_keys(zone["film"], {"median_um", "reading"});
-  expect_keys(zone["spots"][0], {"spot", "rank", "rust", "near", "metal_left", "pit_left"});
+  expect_keys(zone["spots"][0],
+              {"spot", "rank", "rust", "near", "metal_left", "pit_left", "pit_left_low"});
   expect_keys(zone["repairs"][0], {"kind", "reliable"});
   expect_keys(json["boxes"][0], {"name", "twist_kept", "bending_kept", "withheld"});
   expect_keys(json["open_up"][0], {"zone", "why", "could_become"});

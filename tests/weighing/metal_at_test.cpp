@@ -154,8 +154,9 @@ TEST(MetalAt, HandsAndToolsCutInTheirOrder) {
 TEST(MetalAt, ReadingsGiveAnIntervalByTheGum) {
   survey::Spot found = spot("rear end", Rust::pitting);
   found.metal_mm = {.81, .78, .84, .80};
-  const Spot got =
-      weighed(found, 11, [](survey::Survey& s) { s.zones[11].reference_mm = {1.02, 1.00, 1.01}; });
+  const Spot got = weighed(found, 11, [](survey::Survey& s) {
+    s.zones[11].reference_mm = {1.02, 1.00, 1.01};
+  });
   EXPECT_EQ(got.metal.kind, SpanKind::interval);
   EXPECT_EQ(got.evidence, Evidence::measured);
   EXPECT_EQ(got.step, Step::thin);
@@ -270,35 +271,6 @@ TEST(MetalAt, OverOneSheetIsNotOneSheet) {
   const Spot both = weighed(found, 11, reference);
   EXPECT_NEAR(both.metal.weighed.value, .80, 1e-12);
   EXPECT_TRUE(both.too_thick);
-}
-
-TEST(MetalAt, PitsMakeAPlaceThinAndThenWeak) {
-  const struct {
-    const char* what;
-    std::vector<double> metal_mm, pit_mm;
-    double pit_left;
-    Step step;
-    double value;
-  } cases[] = {
-      {"30 % deep leaves 70 %: on the limit", {}, {.30}, .70, Step::film, .98},
-      {"a little deeper", {}, {.31, .25}, .69, Step::thin, .85},
-      {"through the sheet", {}, {1.0}, 0, Step::weak, .50},
-      {"from the surface that is left", {.90, .90}, {.25}, .65, Step::thin, .85},
-      {"through what is left", {.60, .60}, {.60}, 0, Step::weak, .50},
-  };
-  for (const auto& c : cases) {
-    SCOPED_TRACE(c.what);
-    survey::Spot found = spot("a", Rust::surface);
-    found.metal_mm = c.metal_mm;
-    found.pit_mm = c.pit_mm;
-    const Spot got =
-        weighed(found, 11, [](survey::Survey& s) { s.zones[11].reference_mm = {1.0, 1.0}; });
-    ASSERT_TRUE(got.metal.pit_left);
-    EXPECT_NEAR(*got.metal.pit_left, c.pit_left, 1e-12);
-    EXPECT_EQ(got.step, c.step);
-    EXPECT_NEAR(got.metal.weighed.value, c.value, 1e-12);
-    EXPECT_TRUE(got.by_measure_or_hand);
-  }
 }
 
 TEST(MetalAt, ReadingsThroughCoatingAreCorrectedOrAnUpperBound) {
