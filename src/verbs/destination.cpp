@@ -17,10 +17,6 @@ namespace fs = std::filesystem;
 
 constexpr Kind all_kinds[] = {Kind::text, Kind::json, Kind::csv, Kind::pdf, Kind::svg, Kind::png};
 
-bool is_picture(Kind kind) {
-  return kind == Kind::pdf || kind == Kind::svg || kind == Kind::png;
-}
-
 // What the user wrote by hand or took with a camera ends so; empty for all else.
 std::string_view kept_by_ending(const std::string& path) {
   const std::string ending = ending_of(path);

@@ -10,6 +10,7 @@
 #include "output/descriptor.hpp"
 #include "output/weigh_json.hpp"
 #include "verbs/record_words.hpp"
+#include "yaml/characters.hpp"
 
 namespace tinworm::verbs {
 namespace {
@@ -29,16 +30,11 @@ std::string_view answer(Belonging belonging) {
 }
 
 // Words of a record go to a terminal, and anyone may have written them.
-std::string without_controls(std::string text) {
-  std::ranges::replace_if(
-      text, [](unsigned char c) { return c < ' ' || c == 0x7F; }, '?');
-  return text;
-}
-
 Match answered(Belonging belonging, const AtHand& at_hand, const std::string& why) {
-  return {belonging,
-          fmt::format("{}: {}. {}\n", at_hand.output, answer(belonging), without_controls(why)),
-          ""};
+  return {
+      belonging,
+      fmt::format("{}: {}. {}\n", yaml::shown(at_hand.output), answer(belonging), yaml::shown(why)),
+      ""};
 }
 
 std::string command(const Record& record) {
