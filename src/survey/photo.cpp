@@ -1,6 +1,7 @@
 #include "survey/photo.hpp"
 
 #include <algorithm>
+#include <cctype>
 
 #include <fmt/format.h>
 
@@ -13,6 +14,12 @@ using yaml::Node;
 
 bool is_number(std::string_view text) {
   return !text.empty() && text.find_first_not_of("0123456789") == std::string_view::npos;
+}
+
+std::string cure_of(std::string_view written) {
+  if (written.find('.') != std::string_view::npos) return "save the picture as JPEG";
+  const bool is_word = !written.empty() && std::isalpha(static_cast<unsigned char>(written[0]));
+  return is_word ? "words go into the note" : "";
 }
 
 bool is_jpeg(std::string_view path) {
@@ -73,7 +80,7 @@ std::optional<std::string> path_of(Page& page, Place place, std::string_view wri
       return stays_inside(page, place, written) ? std::optional(std::string(written))
                                                 : std::nullopt;
     page.add({place, "a photo is a number or the path of a JPEG file", std::string(written),
-              "14, 14-16, photos/sill.jpg", "words go into the note"});
+              "14, 14-16, photos/sill.jpg", cure_of(written)});
     return std::nullopt;
   }
   if (written.size() > photo_digits) {

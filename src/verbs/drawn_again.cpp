@@ -5,6 +5,7 @@
 #include <optional>
 
 #include <fmt/format.h>
+#include <fmt/ranges.h>
 
 #include "output/file_error.hpp"
 #include "output/fingerprint.hpp"

@@ -132,7 +132,7 @@ TEST(Repair, MeansTheSameLongAndOnOneLine) {
       {"plated-over, beneath unknown, now poor-weld",
        "kind: plated-over, beneath: unknown, now: poor-weld"},
       {"new-panel, 2000x400", "kind: new-panel, size: 2000x400"},
-      {"new-panel, 800", "kind: new-panel, size: 800x800"},
+      {"new-panel, 800", "kind: new-panel, size: 800"},
       {"new-panel, 2021-05-30", "kind: new-panel, date: 2021-05-30"},
       {"treated, photo 16", "kind: treated, photo: 16"},
       {"brazed, lifting, tar over the edges",

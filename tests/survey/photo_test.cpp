@@ -26,7 +26,7 @@ std::vector<std::string> paths(Page& page, const std::string& text) {
   return all;
 }
 
-TEST(Photos, AreNumbersRangesAndPaths) {
+TEST(NamedPhotos, AreNumbersRangesAndPaths) {
   const struct {
     std::string pattern, text;
     std::vector<std::string> paths;
@@ -51,7 +51,7 @@ TEST(Photos, AreNumbersRangesAndPaths) {
   }
 }
 
-TEST(Photos, AreRefusedWithOneMessage) {
+TEST(NamedPhotos, AreRefusedWithOneMessage) {
   const std::string neither = "a photo is a number or the path of a JPEG file";
   const struct {
     std::string text, what, found, allowed, cure;

@@ -184,10 +184,10 @@ TEST(Start, TakesNoNameThatASurveyWouldNot) {
   const struct {
     std::string name, message;
   } told[] = {
-      {R"("$(printf 'a\nb')")",
+      {R"sh("$(printf 'a\nb')")sh",
        "tinworm start: --car or --date: the car's name stands on one line\n"
        "Write it without a line break.\n"},
-      {R"("$(printf 'a\342\200\256b')")",
+      {R"sh("$(printf 'a\342\200\256b')")sh",
        "tinworm start: --car or --date: an invisible mark that turns the direction of writing "
        "(U+202E) stands here\nDelete it, or type the line anew.\n"},
   };

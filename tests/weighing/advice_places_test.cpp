@@ -50,8 +50,16 @@ TEST(Advice, OnPlaces) {
        "how long and wide is it: boot side, left (71), seam? Until then 25 % of the zone's length "
        "is assumed to be rusted.",
        size(71, std::nullopt), size(41, std::nullopt)},
-      {"size-over-part", "?", size(71, survey::Size{9000, 20}), size(71, survey::Size{20, 20})},
-      {"size-over-part", "?", size(71, survey::Size{900, 900}), size(71, std::nullopt)},
+      {"size-over-part",
+       "boot side, left (71), seam: is its size right? It is 9000x20 mm, 0.18 m²; the whole zone "
+       "has 0.30 m² and is 1067 mm from end to end. No more of a part can rust than there is; a "
+       "slip of the pen or the unit makes the damage and the work too large.",
+       size(71, survey::Size{9000, 20}), size(71, survey::Size{20, 20})},
+      {"size-over-part",
+       "boot side, left (71), seam: is its size right? It is 900x900 mm, 0.81 m²; the whole zone "
+       "has 0.30 m² and is 1067 mm from end to end. No more of a part can rust than there is; a "
+       "slip of the pen or the unit makes the damage and the work too large.",
+       size(71, survey::Size{900, 900}), size(71, std::nullopt)},
       {"far-from-zone",
        "outer sill, left (51), station: is its place right? It lies 200 mm outside the zone. Its "
        "place decides which mounting is near, and where the mark stands.",
