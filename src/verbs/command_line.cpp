@@ -24,6 +24,7 @@ const std::vector<Verb>& verbs() {
       {"weigh", "what a survey comes to, with reasons", parse_weigh},
       {"map", "the diagram, as PDF, SVG or PNG", parse_map},
       {"compare", "what changed over the years", parse_compare},
+      {"due", "the cars of an archive by their next survey", parse_due},
       {"work", "what to do in what order, and what it may take", parse_work},
       {"report", "the owner's paper", parse_report},
       {"listing", "what goes with the car when it is sold", parse_listing},

@@ -14,6 +14,7 @@ Command parse_check(const Arguments& arguments);
 Command parse_weigh(const Arguments& arguments);
 Command parse_map(const Arguments& arguments);
 Command parse_compare(const Arguments& arguments);
+Command parse_due(const Arguments& arguments);
 Command parse_work(const Arguments& arguments);
 Command parse_report(const Arguments& arguments);
 Command parse_listing(const Arguments& arguments);

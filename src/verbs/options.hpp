@@ -70,6 +70,12 @@ struct CompareOptions {
   CommonOptions common;
 };
 
+struct DueOptions {
+  std::vector<std::string> folders;  // or surveys
+  Destination to;
+  CommonOptions common;
+};
+
 enum class Described { survey, body, rules };
 
 struct SchemaOptions {

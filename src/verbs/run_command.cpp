@@ -10,6 +10,7 @@
 #include "verbs/command_error.hpp"
 #include "verbs/command_line.hpp"
 #include "verbs/compare.hpp"
+#include "verbs/due.hpp"
 #include "verbs/listing.hpp"
 #include "verbs/map.hpp"
 #include "verbs/report.hpp"

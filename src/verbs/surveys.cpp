@@ -32,33 +32,20 @@ Loaded load_survey(const std::string& file, PlanShelf& plans) {
   return loaded;
 }
 
-std::vector<std::string> named_files(const std::vector<std::string>& named) {
-  std::vector<std::string> files;
-  for (const std::string& name : named) {
-    std::error_code unknown;  // reading it will tell
-    if (!fs::is_directory(name, unknown)) {
-      files.push_back(name);
-      continue;
-    }
-    const std::vector<std::string> inside = yaml_files(name);
-    if (inside.empty()) {
-      throw output::FileError(name, "a folder without surveys", "surveys end in .yaml");
-    }
-    files.insert(files.end(), inside.begin(), inside.end());
-  }
-  return files;
-}
+namespace {
 
-std::vector<std::string> yaml_files(const std::string& folder) {
+// With the folders in it by `Iterator`; links to folders aren't followed.
+template <class Iterator>
+std::vector<std::string> yaml_files_by(const std::string& folder) {
   std::error_code error;
   std::vector<std::string> files;
-  for (fs::directory_iterator entry(folder, error), end; !error && entry != end;
-       entry.increment(error)) {
+  for (Iterator entry(folder, error), end; !error && entry != end; entry.increment(error)) {
     const fs::path& path = entry->path();
     const bool hidden = path.filename().string().starts_with('.');
     std::error_code unknown;  // reading it will tell
-    const bool waits = entry->is_fifo(unknown) || entry->is_socket(unknown);  // would never end
-    if (path.extension() == ".yaml" && !hidden && !waits) files.push_back(path.string());
+    const bool is_file =
+        !entry->is_fifo(unknown) && !entry->is_socket(unknown) && !entry->is_directory(unknown);
+    if (path.extension() == ".yaml" && !hidden && is_file) files.push_back(path.string());
   }
   if (error == std::errc::no_such_file_or_directory)
     throw output::FileError(folder, "no such folder", "look at the path");
@@ -67,6 +54,39 @@ std::vector<std::string> yaml_files(const std::string& folder) {
                             output::cure_of(error.value()));
   std::sort(files.begin(), files.end());
   return files;
+}
+
+std::vector<std::string> with_folders_replaced(
+    const std::vector<std::string>& named,
+    std::vector<std::string> (*inside_of)(const std::string& folder)) {
+  std::vector<std::string> files;
+  for (const std::string& name : named) {
+    std::error_code unknown;  // reading it will tell
+    if (!fs::is_directory(name, unknown)) {
+      files.push_back(name);
+      continue;
+    }
+    const std::vector<std::string> inside = inside_of(name);
+    if (inside.empty()) {
+      throw output::FileError(name, "a folder without surveys", "surveys end in .yaml");
+    }
+    files.insert(files.end(), inside.begin(), inside.end());
+  }
+  return files;
+}
+
+}  // namespace
+
+std::vector<std::string> named_files(const std::vector<std::string>& named) {
+  return with_folders_replaced(named, yaml_files);
+}
+
+std::vector<std::string> files_below(const std::vector<std::string>& named) {
+  return with_folders_replaced(named, yaml_files_by<fs::recursive_directory_iterator>);
+}
+
+std::vector<std::string> yaml_files(const std::string& folder) {
+  return yaml_files_by<fs::directory_iterator>(folder);
 }
 
 }  // namespace tinworm::verbs

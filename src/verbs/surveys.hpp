@@ -30,6 +30,10 @@ Loaded load_survey(const std::string& file, PlanShelf& plans);
 // folder without one.
 std::vector<std::string> named_files(const std::vector<std::string>& named);
 
+// The files named, a folder replaced by the *.yaml in it and in folders in it, in order of path.
+// Throws output::FileError for a folder without one.
+std::vector<std::string> files_below(const std::vector<std::string>& named);
+
 // The *.yaml files of a folder in order of name. Throws output::FileError.
 std::vector<std::string> yaml_files(const std::string& folder);
 
