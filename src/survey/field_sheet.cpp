@@ -246,8 +246,8 @@ std::vector<SheetProblem> of_sheet(const yaml::Problems& problems, const FormLin
   return told;
 }
 
-std::string to_text(std::vector<SheetProblem> problems, std::string_view file) {
-  constexpr std::size_t most = 50;
+std::string to_text(std::vector<SheetProblem> problems, std::string_view file, int listed) {
+  const auto most = static_cast<std::size_t>(listed);
   std::stable_sort(problems.begin(), problems.end(),
                    [](const auto& a, const auto& b) { return a.row < b.row; });
   std::string text;
@@ -258,7 +258,7 @@ std::string to_text(std::vector<SheetProblem> problems, std::string_view file) {
     text += yaml::to_text({one.problem}, fmt::format("{}{}{}", file, row, column), "");
   }
   if (problems.size() > most)
-    text += fmt::format("{}: and {} more\n", file, problems.size() - most);
+    text += fmt::format("{}: and {} more: --all lists them\n", file, problems.size() - most);
   return text;
 }
 

@@ -36,6 +36,7 @@ FieldSheet read_field_sheet(const std::vector<Record>& records, const body::Plan
 std::vector<SheetProblem> of_sheet(const yaml::Problems& problems, const FormLines& lines);
 
 // "sheet.csv: row 5, column rust: unknown word … (found …; allowed …; cure)", by row, at most 50.
-std::string to_text(std::vector<SheetProblem> problems, std::string_view file);
+std::string to_text(std::vector<SheetProblem> problems, std::string_view file,
+                    int listed = yaml::problems_listed);
 
 }  // namespace tinworm::survey

@@ -234,7 +234,7 @@ std::string output_text(const body::PlanPtr& plan, const BodiesOptions& options,
 }  // namespace
 
 ExitStatus run(const BodiesOptions& options, const Streams& streams) {
-  PlanShelf plans(options.common.panels);
+  PlanShelf plans(options.common.panels, options.common.problems);
   if (options.name.empty()) return list(plans, options, streams);
   const body::PlanPtr plan = named_plan("bodies", plans, options.name, streams);
   if (!plan) return errors_in_files;

@@ -164,9 +164,9 @@ ExitStatus hold_against(const CheckOptions& options, const Streams& streams) {
 
 ExitStatus run(const CheckOptions& options, const Streams& streams) {
   if (!options.matches.empty()) return hold_against(options, streams);
-  const auto rules = load_rules(options.common.rules, streams);
+  const auto rules = load_rules(options.common, streams);
   if (!rules) return errors_in_files;
-  PlanShelf plans(options.common.panels);
+  PlanShelf plans(options.common.panels, options.common.problems);
   const std::vector<std::string> files = named_files(options.files);
   const bool json = options.to.kind == Kind::json;
   const bool many = files.size() > 1 || files != options.files;  // a folder, be it of one

@@ -29,7 +29,7 @@ std::optional<std::vector<weighing::Result>> weighed_all(const std::vector<std::
                                                          const CompareOptions& options,
                                                          const RulesInForce& rules,
                                                          const Streams& streams) {
-  PlanShelf plans(options.common.panels);
+  PlanShelf plans(options.common.panels, options.common.problems);
   std::vector<weighing::Result> results;
   bool well = true;
   for (const std::string& file : files) {
@@ -110,7 +110,7 @@ std::string picture_of(const history::Comparison& comparison, const CompareOptio
 }  // namespace
 
 ExitStatus run(const CompareOptions& options, const Streams& streams) {
-  const auto rules = load_rules(options.common.rules, streams);
+  const auto rules = load_rules(options.common, streams);
   if (!rules) return errors_in_files;
   const std::vector<std::string> files = named_files(options.files);
   keep_apart("compare", with_rules(files, options.common.rules), {options.to.path});

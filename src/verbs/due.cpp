@@ -99,9 +99,9 @@ std::string text_of(const output::DueList& list, const DueOptions& options,
 }  // namespace
 
 ExitStatus run(const DueOptions& options, const Streams& streams) {
-  const auto rules = load_rules(options.common.rules, streams);
+  const auto rules = load_rules(options.common, streams);
   if (!rules) return errors_in_files;
-  PlanShelf plans(options.common.panels);
+  PlanShelf plans(options.common.panels, options.common.problems);
   Archive archive = read_archive(options, plans, streams);
   keep_apart("due", with_rules(archive.files, options.common.rules), {options.to.path});
   output::DueList list;

@@ -22,6 +22,7 @@ int whole_number(const std::string& verb, const std::string& option, const std::
 void CommonLine::declare(VerbLine& line) {
   line.option("--panels", "DIR", options.panels,
               "a folder of body plans; they come before built-in ones of the same name");
+  line.flag("--all", all, "every mistake of a file, not the first 50 alone");
   line.flag("--quiet", options.quiet, "say only what is wrong");
   line.flag("--no-color,--no-colour", options.no_colour,
             "plain letters on a terminal, as NO_COLOR");
@@ -39,6 +40,7 @@ void CommonLine::declare_jobs(VerbLine& line) {
 CommonOptions CommonLine::read(const std::string& verb) {
   constexpr int most_jobs = 256;
   options.jobs = static_cast<unsigned>(whole_number(verb, "--jobs", jobs, 1, most_jobs, 0));
+  if (all) options.problems = yaml::all_problems;
   return options;
 }
 

@@ -46,6 +46,7 @@ int whole_number(const std::string& verb, const std::string& option, const std::
 struct CommonLine {
   CommonOptions options;
   std::string jobs;
+  bool all = false;
 
   void declare(VerbLine& line);
   void declare_rules(VerbLine& line);

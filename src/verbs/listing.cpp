@@ -45,10 +45,10 @@ painting::Metadata metadata_for_sale(const weighing::Result& result, const Recor
 }  // namespace
 
 ExitStatus run(const ListingOptions& options, const Streams& streams) {
-  const auto rules = load_rules(options.common.rules, streams);
+  const auto rules = load_rules(options.common, streams);
   if (!rules) return errors_in_files;
   keep_apart("listing", with_rules({options.file}, options.common.rules), {options.to.path});
-  PlanShelf plans(options.common.panels);
+  PlanShelf plans(options.common.panels, options.common.problems);
   const Loaded loaded = load_survey(options.file, plans);
   streams.complain(loaded.mistakes);
   if (!loaded.survey) return errors_in_files;

@@ -93,9 +93,9 @@ void make_folder(const std::string& path) {
 }  // namespace
 
 ExitStatus run(const MapOptions& options, const Streams& streams) {
-  const auto rules = load_rules(options.common.rules, streams);
+  const auto rules = load_rules(options.common, streams);
   if (!rules) return errors_in_files;
-  PlanShelf plans(options.common.panels);
+  PlanShelf plans(options.common.panels, options.common.problems);
   const std::vector<std::string> files = named_files(options.files);
   std::vector<std::string> outputs;
   for (const std::string& file : files) outputs.push_back(output_of(file, options));

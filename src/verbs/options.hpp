@@ -8,6 +8,7 @@
 #include "quantity/length.hpp"
 #include "scene/sheet.hpp"
 #include "verbs/destination.hpp"
+#include "yaml/problem.hpp"
 
 namespace tinworm::verbs {
 
@@ -16,7 +17,8 @@ struct CommonOptions {
   std::string rules;   // file of changed constants; empty: the defaults
   bool quiet = false;
   bool no_colour = false;
-  unsigned jobs = 0;  // threads; 0: all processors
+  int problems = yaml::problems_listed;  // of one file at most
+  unsigned jobs = 0;                     // threads; 0: all processors
 };
 
 struct PictureOptions {

@@ -13,8 +13,9 @@ namespace tinworm::verbs {
 
 struct PhotoOptions {
   photos::Wanted wanted;
-  bool missing_photos = false;  // one that can't be shown is a gap, not a mistake
-  unsigned jobs = 0;            // threads; 0: all processors
+  bool missing_photos = false;           // one that can't be shown is a gap, not a mistake
+  unsigned jobs = 0;                     // threads; 0: all processors
+  int problems = yaml::problems_listed;  // told at most
 };
 
 struct ShelvedPhotos {

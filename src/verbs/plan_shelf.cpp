@@ -46,7 +46,7 @@ bool is_path(const std::string& name) {
 
 }  // namespace
 
-PlanShelf::PlanShelf(const std::string& folder) {
+PlanShelf::PlanShelf(const std::string& folder, int problems) : problems_(problems) {
   for (const body::BuiltIn& plan : body::built_in_plans()) {
     const std::string name(plan.name);
     by_name_[name] = {"built-in " + name + ".yaml", plan.yaml};
@@ -99,7 +99,7 @@ const PlanShelf::Book& PlanShelf::open(const Source& source) {
       book.refusal = fmt::format("the body plan {} has errors", yaml::shown(source.file));
     }
     if (!reading.problems.empty()) {
-      book.mistakes = yaml::to_text(reading.problems, source.file, text);
+      book.mistakes = yaml::to_text(reading.problems, source.file, text, problems_);
     }
   } catch (const output::FileError& error) {
     book.refusal = fmt::format("the body plan can't be read: {}", error.what());

@@ -18,8 +18,8 @@ namespace tinworm::verbs {
 class PlanShelf {
  public:
   // `folder`: of --panels; its plans come before built-in ones of the same name. May be empty.
-  // Throws output::FileError where it can't be listed.
-  explicit PlanShelf(const std::string& folder);
+  // `problems`: of one plan, told at most. Throws output::FileError where it can't be listed.
+  explicit PlanShelf(const std::string& folder, int problems = yaml::problems_listed);
 
   // `text` is a name and perhaps a version ("two-door-saloon 1") or a path to a plan's file,
   // relative to `beside`. The refusal's place is empty; the caller knows where the name stands.
@@ -29,6 +29,8 @@ class PlanShelf {
 
   // What is wrong with the plan's file that `find` refused, printed with places; empty otherwise.
   std::string mistakes(std::string_view text, const std::string& beside);
+
+  int problems() const { return problems_; }  // of one file, told at most
 
  private:
   struct Book {
@@ -47,7 +49,8 @@ class PlanShelf {
 
   std::map<std::string, Source> by_name_;
   std::map<std::string, Book> books_;  // by file
-  std::mutex reading_;                 // of books_
+  int problems_;
+  std::mutex reading_;  // of books_
 };
 
 }  // namespace tinworm::verbs

@@ -5,6 +5,7 @@
 #include <string>
 
 #include "rates/rates.hpp"
+#include "verbs/options.hpp"
 #include "verbs/streams.hpp"
 
 namespace tinworm::verbs {
@@ -18,6 +19,7 @@ struct RatesInForce {
 
 // None where the file has mistakes, every one of which was then told. An empty `file` is no file.
 // Throws output::FileError where it can't be read.
-std::optional<RatesInForce> load_rates(const std::string& file, const Streams& streams);
+std::optional<RatesInForce> load_rates(const std::string& file, const CommonOptions& common,
+                                       const Streams& streams);
 
 }  // namespace tinworm::verbs

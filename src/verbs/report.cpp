@@ -49,18 +49,18 @@ std::string gaps(const photos::Album& album) {
 }  // namespace
 
 ExitStatus run(const ReportOptions& options, const Streams& streams) {
-  const auto rules = load_rules(options.common.rules, streams);
-  const auto rates = load_rates(options.rates, streams);
+  const auto rules = load_rules(options.common, streams);
+  const auto rates = load_rates(options.rates, options.common, streams);
   if (!rules || !rates) return errors_in_files;
   keep_apart("report", with_rules(with_rules({options.file}, options.common.rules), options.rates),
              {options.to.path});
-  PlanShelf plans(options.common.panels);
+  PlanShelf plans(options.common.panels, options.common.problems);
   const Loaded loaded = load_survey(options.file, plans);
   streams.complain(loaded.mistakes);
   if (!loaded.survey) return errors_in_files;
   keep_apart("report", photo_files(loaded), {options.to.path});
-  const ShelvedPhotos photos =
-      shelve_photos(loaded, {{}, options.missing_photos, options.common.jobs}, streams);
+  const ShelvedPhotos photos = shelve_photos(
+      loaded, {{}, options.missing_photos, options.common.jobs, options.common.problems}, streams);
   streams.complain(photos.mistakes);
   if (!photos.mistakes.empty()) return errors_in_files;
   const weighing::Result result = weighed(loaded, *rules);

@@ -17,14 +17,15 @@ std::vector<std::string> with_rules(std::vector<std::string> surveys, const std:
   return surveys;
 }
 
-std::optional<RulesInForce> load_rules(const std::string& file, const Streams& streams) {
+std::optional<RulesInForce> load_rules(const CommonOptions& common, const Streams& streams) {
+  const std::string& file = common.rules;
   if (file.empty()) return RulesInForce{};
   const std::string text = output::read_whole(file, most_bytes);
   const rules::Reading reading = rules::read_rules(text);
   if (reading.file)
     return RulesInForce{reading.file->rules, yaml::shown(fs::path(file).filename().string()),
                         reading.file->name, output::sha256(text)};
-  streams.complain(yaml::to_text(reading.problems, file, text));
+  streams.complain(yaml::to_text(reading.problems, file, text, common.problems));
   return std::nullopt;
 }
 

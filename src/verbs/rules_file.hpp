@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "rules/rules.hpp"
+#include "verbs/options.hpp"
 #include "verbs/streams.hpp"
 
 namespace tinworm::verbs {
@@ -20,8 +21,8 @@ struct RulesInForce {
 // The files a command reads, so that none of them is written over.
 std::vector<std::string> with_rules(std::vector<std::string> surveys, const std::string& rules);
 
-// None where the file has mistakes, every one of which was then told. An empty `file` is no file.
+// None where the file has mistakes, every one of which was then told. No --rules is no file.
 // Throws output::FileError where it can't be read.
-std::optional<RulesInForce> load_rules(const std::string& file, const Streams& streams);
+std::optional<RulesInForce> load_rules(const CommonOptions& common, const Streams& streams);
 
 }  // namespace tinworm::verbs

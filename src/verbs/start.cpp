@@ -108,7 +108,7 @@ ExitStatus start_from_survey(const StartOptions& options, PlanShelf& plans,
 
 ExitStatus refuse_sheet(std::vector<survey::SheetProblem> problems, const StartOptions& options,
                         const Streams& streams) {
-  streams.complain(survey::to_text(std::move(problems), options.from_csv));
+  streams.complain(survey::to_text(std::move(problems), options.from_csv, options.common.problems));
   return errors_in_files;
 }
 
@@ -142,7 +142,7 @@ ExitStatus start_from_sheet(const StartOptions& options, const body::PlanPtr& pl
 
 ExitStatus run(const StartOptions& options, const Streams& streams) {
   if (is_there(options.path)) refuse_existing(options.path);
-  PlanShelf plans(options.common.panels);
+  PlanShelf plans(options.common.panels, options.common.problems);
   if (!options.from.empty()) return start_from_survey(options, plans, streams);
   const body::PlanPtr plan = named_plan("start", plans, options.body, streams);
   if (!plan) return errors_in_files;

@@ -26,7 +26,7 @@ Loaded load_survey(const std::string& file, PlanShelf& plans) {
   Loaded loaded{
       file, output::sha256(text), std::move(reading.survey), std::move(reading.problems), {}, {}};
   if (!loaded.problems.empty()) {
-    loaded.mistakes = yaml::to_text(loaded.problems, file, text) + bad_plan;
+    loaded.mistakes = yaml::to_text(loaded.problems, file, text, plans.problems()) + bad_plan;
   }
   loaded.text = std::move(text);
   return loaded;

@@ -74,9 +74,9 @@ weighing::Result weighed(const Loaded& loaded, const RulesInForce& rules) {
 }
 
 ExitStatus run(const WeighOptions& options, const Streams& streams) {
-  const auto rules = load_rules(options.common.rules, streams);
+  const auto rules = load_rules(options.common, streams);
   if (!rules) return errors_in_files;
-  PlanShelf plans(options.common.panels);
+  PlanShelf plans(options.common.panels, options.common.problems);
   const std::vector<std::string> files = named_files(options.files);
   keep_apart("weigh", with_rules(files, options.common.rules), {options.to.path});
   const bool many = files.size() > 1 || files != options.files;  // a folder, be it of one

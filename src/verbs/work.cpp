@@ -80,10 +80,10 @@ work::Plan planned(const weighing::Result& result, const RatesInForce& rates) {
 }
 
 ExitStatus run(const WorkOptions& options, const Streams& streams) {
-  const auto rules = load_rules(options.common.rules, streams);
-  const auto rates = load_rates(options.rates, streams);
+  const auto rules = load_rules(options.common, streams);
+  const auto rates = load_rates(options.rates, options.common, streams);
   if (!rules || !rates) return errors_in_files;
-  PlanShelf plans(options.common.panels);
+  PlanShelf plans(options.common.panels, options.common.problems);
   const std::vector<std::string> files = named_files(options.files);
   keep_apart("work", inputs(files, options), {options.to.path});
   const bool many = files.size() > 1 || files != options.files;  // a folder, be it of one

@@ -85,7 +85,8 @@ std::string to_text(const Problems& problems, std::string_view file_name, std::s
     text += headline(sorted[i], file_name);
     if (sorted[i].place.line > 0) text += picture(sorted[i].place, source);
   }
-  if (shown < sorted.size()) text += fmt::format("and {} more\n", sorted.size() - shown);
+  if (shown < sorted.size())
+    text += fmt::format("and {} more: --all lists them\n", sorted.size() - shown);
   return text;
 }
 

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <compare>
+#include <limits>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -25,15 +26,19 @@ struct Problem {
 
 using Problems = std::vector<Problem>;
 
+constexpr int problems_listed = 50;  // unless all are asked for
+constexpr int all_problems = std::numeric_limits<int>::max();
+
 // Every problem in order of place, each as
 //   file:line:col: what (found "…"; allowed: …; cure)
 //   the source line
 //        ^
-// at most `most`, then "and N more". A place with line 0 prints "file: what (…)" alone.
-// Tabs in the source line are kept before the caret so that it stands right; a long line is cut
-// to a window round the caret, the cut marked with "…". All of it is safe to show on a terminal.
+// at most `most`, then "and N more: --all lists them". A place with line 0 prints "file: what (…)"
+// alone. Tabs in the source line are kept before the caret so that it stands right; a long line is
+// cut to a window round the caret, the cut marked with "…". All of it is safe to show on a
+// terminal.
 std::string to_text(const Problems& problems, std::string_view file_name, std::string_view source,
-                    int most = 50);
+                    int most = problems_listed);
 
 // The word of `allowed` nearest to `word`, if near enough to be a slip of the keyboard
 // (Damerau-Levenshtein distance at most a third of the longer word, never more than 3); else "".

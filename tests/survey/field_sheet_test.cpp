@@ -152,7 +152,7 @@ TEST(FieldSheet, ManyMistakesAreCutShort) {
   for (int i = 0; i < 60; ++i) csv += "7,,bare,,,,,,,\n";
   const std::string mistakes = typed(csv).mistakes;
   EXPECT_EQ(std::count(mistakes.begin(), mistakes.end(), '\n'), 51);
-  EXPECT_TRUE(mistakes.ends_with("sheet.csv: and 10 more\n"));
+  EXPECT_TRUE(mistakes.ends_with("sheet.csv: and 10 more: --all lists them\n"));
 }
 
 TEST(FieldSheet, CellsCannotBreakOutOfTheirLine) {

@@ -2,6 +2,9 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include <algorithm>
+#include <string>
+
 #include <nlohmann/json.hpp>
 
 #include "verbs/program.hpp"
@@ -16,6 +19,37 @@ TEST(Check, NamesEveryMistakeWithItsPlace) {
   EXPECT_EQ(ended.status, 1);
   EXPECT_EQ(ended.results, bad_survey_problems);
   EXPECT_EQ(ended.messages, "");
+}
+
+// 60 mistakes: 50 are told, and how to see the rest; with --all every one.
+TEST(Check, TellsEveryMistakeWhereAllAreAskedFor) {
+  const Workshop workshop;
+  std::string survey =
+      "survey: 1\nbody: small-body 2\ncar: {name: Wherry 1200}\nvisit: {date: 2025-04-12}\n"
+      "seen: {bare: 51}\nzones:\n  51:\n    found:\n";
+  for (int i = 0; i < 60; ++i) survey += "      - place " + std::to_string(i) + ": shiny\n";
+  workshop.put("many.yaml", survey);
+  const auto lines = [](const std::string& text) {
+    return std::count(text.begin(), text.end(), '\n');
+  };
+  const auto last_line = [](const std::string& text) {
+    const std::size_t before = text.rfind('\n', text.size() - 2);
+    return text.substr(before + 1);
+  };
+  for (const std::string verb : {"check", "weigh", "work"}) {
+    const auto told = [&](const Ended& ended) {
+      return verb == "check" ? ended.results : ended.messages;
+    };
+    const Ended first = workshop.run(verb + " many.yaml --panels panels");
+    EXPECT_EQ(first.status, 1) << verb;
+    EXPECT_EQ(lines(told(first)), 3 * 50 + 1) << verb;
+    EXPECT_EQ(last_line(told(first)), "and 10 more: --all lists them\n") << verb;
+    const Ended all = workshop.run(verb + " many.yaml --all --panels panels");
+    EXPECT_EQ(all.status, 1) << verb;
+    EXPECT_EQ(lines(told(all)), 3 * 60) << verb;
+    EXPECT_TRUE(told(all).starts_with(told(first).substr(0, told(first).rfind("and 10 more"))))
+        << verb;
+  }
 }
 
 TEST(Check, GivesMistakesAsJson) {

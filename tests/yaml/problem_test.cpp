@@ -36,7 +36,7 @@ TEST(ToText, StopsAtMost) {
   Problems different;
   for (int i = 1; i <= 7; ++i) different.push_back({{1, i}, "no", "", "", ""});
   EXPECT_EQ(to_text(problems, "f", ""), "f: same\n");
-  EXPECT_EQ(to_text(different, "f", "", 2), "f:1:1: no\nf:1:2: no\nand 5 more\n");
+  EXPECT_EQ(to_text(different, "f", "", 2), "f:1:1: no\nf:1:2: no\nand 5 more: --all lists them\n");
   EXPECT_EQ(to_text(different, "f", "", 7).find("more"), std::string::npos);
 }
 
