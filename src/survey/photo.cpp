@@ -22,6 +22,10 @@ std::string cure_of(std::string_view written) {
   return is_word ? "words go into the note" : "";
 }
 
+bool is_digit(char c) {
+  return c >= '0' && c <= '9';
+}
+
 bool is_jpeg(std::string_view path) {
   const std::size_t dot = path.rfind('.');
   if (dot == std::string_view::npos || dot == 0) return false;
@@ -137,18 +141,20 @@ void add_photos(Page& page, std::vector<Photo>& photos, Place place, std::string
   }
 }
 
-// Numbers, ranges and paths between spaces or commas; a comma inside a path is the path's.
+// Numbers, ranges and paths between spaces or commas, numbers between slashes too; what stands
+// inside a path is the path's.
 std::vector<std::string_view> listed(std::string_view line) {
   std::vector<std::string_view> all;
   for (std::string_view part : between_spaces(line)) {
     const bool last = part.data() + part.size() == line.data() + line.size();
     if (!last && part.size() > 1 && part.ends_with(',')) part.remove_suffix(1);
-    if (part.find_first_not_of("0123456789,-") != std::string_view::npos) {
+    if (part.find_first_not_of("0123456789,/-") != std::string_view::npos ||
+        !is_digit(part.front())) {
       all.push_back(part);
       continue;
     }
     for (std::size_t start = 0; start <= part.size();) {
-      const std::size_t end = std::min(part.find(',', start), part.size());
+      const std::size_t end = std::min(part.find_first_of(",/", start), part.size());
       all.push_back(part.substr(start, end - start));
       start = end + 1;
     }
@@ -195,6 +201,26 @@ std::vector<Photo> read_photos(Page& page, const Node& node) {
     if (one) add_photos(page, photos, item.place, *one);
   }
   return photos;
+}
+
+std::vector<std::string> with_other_zeros(const PhotoFolder& photos, std::string_view path) {
+  if (photos.name.empty()) return {};
+  const Blank blank = *blank_of(photos.name);
+  const std::string folder = photos.folder.empty() ? "" : photos.folder + "/";
+  const std::string before = folder + photos.name.substr(0, blank.at);
+  const std::string after = photos.name.substr(blank.at + blank.length);
+  if (!path.starts_with(before) || !path.ends_with(after) ||
+      path.size() < before.size() + after.size())
+    return {};
+  std::string_view number = path.substr(before.size(), path.size() - before.size() - after.size());
+  if (!is_number(number)) return {};
+  number.remove_prefix(std::min(number.find_first_not_of('0'), number.size() - 1));
+  std::vector<std::string> others;
+  for (std::size_t digits = number.size(); digits <= photo_digits; ++digits) {
+    std::string other = fmt::format("{}{:0>{}}{}", before, number, digits, after);
+    if (other != path) others.push_back(std::move(other));
+  }
+  return others;
 }
 
 }  // namespace tinworm::survey

@@ -17,4 +17,8 @@ PhotoFolder read_photo_folder(Page& page, const yaml::Node& node);
 // `14 15`, `14, 15`, `14-16`, or a list of numbers, ranges and paths.
 std::vector<Photo> read_photos(Page& page, const yaml::Node& node);
 
+// The paths of the same photo with more or fewer zeros before its number: "photos/IMG_0014.jpg" of
+// "photos/IMG_14.jpg". None where it wasn't named by a number.
+std::vector<std::string> with_other_zeros(const PhotoFolder& photos, std::string_view path);
+
 }  // namespace tinworm::survey

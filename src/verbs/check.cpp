@@ -13,6 +13,7 @@
 #include "verbs/command_error.hpp"
 #include "verbs/matches.hpp"
 #include "verbs/over_surveys.hpp"
+#include "verbs/photo_file.hpp"
 #include "verbs/plan_shelf.hpp"
 #include "verbs/source_date.hpp"
 #include "verbs/surveys.hpp"
@@ -133,11 +134,12 @@ std::vector<Advice> advice_on(const Loaded& loaded, const Loaded* before, const 
                               const quantity::PartialDate& now) {
   if (!loaded.survey) return {};
   if (before) must_go_together(loaded, *before);
-  const fs::path folder = fs::path(loaded.file).parent_path();
+  const std::string folder = folder_of(loaded.file);
   const weighing::Beside beside = {
-      [&](const std::string& path) {
+      [&](const std::string& named) {
+        const std::string path = photo_path(folder, loaded.survey->photos, named);
         std::error_code hidden;  // what can't be looked at may be there
-        return fs::status(folder / path, hidden).type() != fs::file_type::not_found;
+        return fs::status(fs::path(folder) / path, hidden).type() != fs::file_type::not_found;
       },
       before ? &*before->survey : nullptr};
   std::vector<Advice> advice = weighed(loaded, rules).advice;

@@ -9,6 +9,7 @@
 #include "output/file_error.hpp"
 #include "output/whole_file.hpp"
 #include "photos/limits.hpp"
+#include "survey/photo.hpp"
 
 namespace tinworm::verbs {
 namespace {
@@ -57,6 +58,18 @@ Refusal unreadable(const std::string& reason) {
 std::string folder_of(const std::string& survey_file) {
   const std::string folder = fs::path(survey_file).parent_path().string();
   return folder.empty() ? "." : folder;
+}
+
+std::string photo_path(const std::string& folder, const survey::PhotoFolder& photos,
+                       const std::string& path) {
+  std::error_code hidden;  // reading it will tell
+  const auto there = [&](const std::string& name) {
+    return fs::exists(fs::path(folder) / name, hidden);
+  };
+  if (there(path)) return path;
+  std::vector<std::string> found = survey::with_other_zeros(photos, path);
+  std::erase_if(found, [&](const std::string& name) { return !there(name); });
+  return found.size() == 1 ? found.front() : path;
 }
 
 tl::expected<std::string, Refusal> read_photo(const std::string& folder, const std::string& path) {

@@ -47,7 +47,9 @@ yaml::Problem problem_of(const survey::Photo& photo, const photos::Refusal& refu
 
 std::vector<std::string> photo_files(const Loaded& loaded) {
   std::vector<std::string> files = each_once(survey::named_photos(*loaded.survey));
-  for (std::string& each : files) each = fmt::format("{}/{}", folder_of(loaded.file), each);
+  const std::string folder = folder_of(loaded.file);
+  for (std::string& each : files)
+    each = fmt::format("{}/{}", folder, photo_path(folder, loaded.survey->photos, each));
   return files;
 }
 
@@ -64,7 +66,10 @@ ShelvedPhotos shelve_photos(const Loaded& loaded, const PhotoOptions& options,
   std::string prints;  // a line for each
   in_order(
       paths.size(), options.jobs,
-      [&](std::size_t i) { return shown(folder, paths[i], options.wanted, memory); },
+      [&](std::size_t i) {
+        const std::string path = photo_path(folder, loaded.survey->photos, paths[i]);
+        return shown(folder, path, options.wanted, memory);
+      },
       [&](Shown& each) {
         auto& photo = each.photo;
         prints += each.sha256 + "\n";

@@ -93,6 +93,21 @@ TEST_F(Photos, AreTakenOncePerPathAndMadeReady) {
   }
 }
 
+// A camera writes IMG_0001.jpg where a survey says 1 of "IMG_{}.jpg".
+TEST_F(Photos, AreFoundWhateverZerosTheirFilesCarry) {
+  fs::rename(workshop.path("photos/IMG_1.jpg"), workshop.path("photos/IMG_0001.jpg"));
+  fs::rename(workshop.path("photos/IMG_2.jpg"), workshop.path("photos/IMG_02.jpg"));
+  const ShelvedPhotos taken = shelved();
+  EXPECT_EQ(taken.mistakes, "");
+  for (const char* path : {"photos/IMG_1.jpg", "photos/IMG_2.jpg", "photos/IMG_3.jpg"})
+    EXPECT_EQ(reason(taken, path), "shown");
+  const Ended ended = workshop.run("check car.yaml --panels panels");
+  EXPECT_EQ(ended.results.find("where is the photo"), std::string::npos) << ended.results;
+  // Of two nobody knows which is meant.
+  workshop.put("photos/IMG_001.jpg", good);
+  EXPECT_EQ(reason(shelved(true), "photos/IMG_1.jpg"), "there is no such photo");
+}
+
 TEST_F(Photos, ThatCannotBeShownAreAllToldInOneGoWithTheirPlaces) {
   fs::remove(workshop.path("photos/IMG_1.jpg"));
   workshop.put("photos/IMG_2.jpg", good.substr(0, good.size() / 2));
