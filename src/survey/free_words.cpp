@@ -17,20 +17,33 @@ bool is_of_word(char c) {
   return letter || is_digit(c) || static_cast<unsigned char>(c) >= 0x80;
 }
 
-bool tells_places_apart(const std::string& word) {
+// The words of a name that tell places apart, one that is slipped in ("bottem") as it is meant.
+std::vector<std::string> telling_words(const std::string& name) {
   static const std::vector<std::string> directions = {"left",  "right", "front",  "rear",  "upper",
                                                       "lower", "top",   "bottom", "inner", "outer"};
-  return std::ranges::any_of(word, is_digit) ||
-         std::ranges::find(directions, word) != directions.end();
+  std::vector<std::string> telling;
+  for (const std::string& word : words_in(name)) {
+    const bool known = std::ranges::find(directions, word) != directions.end();
+    const std::string meant = known ? word : yaml::nearest_word(word, directions);
+    if (std::ranges::any_of(word, is_digit))
+      telling.push_back(word);
+    else if (!meant.empty())
+      telling.push_back(meant);
+  }
+  std::ranges::sort(telling);
+  return telling;
 }
 
 // Whether two names mean two places: each has a word that tells places apart, and not the same.
 bool mean_two_places(const std::string& a, const std::string& b) {
-  std::vector<std::string> of_a = words_in(a), of_b = words_in(b);
-  const auto other = [](const std::string& word) { return !tells_places_apart(word); };
-  std::erase_if(of_a, other);
-  std::erase_if(of_b, other);
+  const std::vector<std::string> of_a = telling_words(a), of_b = telling_words(b);
   return !of_a.empty() && !of_b.empty() && of_a != of_b;
+}
+
+std::vector<std::string> sorted_words(const std::string& name) {
+  std::vector<std::string> words = words_in(name);
+  std::ranges::sort(words);
+  return words;
 }
 
 }  // namespace
@@ -57,6 +70,8 @@ std::vector<std::string> words_in(std::string_view text) {
 
 std::string meant_name(const std::string& name, const std::vector<std::string>& names) {
   if (std::ranges::find(names, name) != names.end()) return "";
+  for (const std::string& each : names)  // "end, rear" for "rear end"
+    if (sorted_words(each) == sorted_words(name)) return each;
   std::vector<std::string> candidates = names;
   std::erase_if(candidates, [&](const std::string& each) { return mean_two_places(name, each); });
   return yaml::nearest_word(name, candidates);

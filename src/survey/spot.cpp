@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "survey/field.hpp"
+#include "survey/free_words.hpp"
 #include "survey/value.hpp"
 
 namespace tinworm::survey {
@@ -11,9 +12,15 @@ namespace {
 using yaml::MapReader;
 using yaml::Node;
 
-void stand_at_station(Spot& spot, const body::Zone& zone) {
-  const auto station = std::ranges::find(zone.stations, spot.name, &body::Station::name);
+// Capitals and hyphens make no other place: "Rear-End" is the station "rear end" from here on, so
+// that it is found again over the years.
+void stand_at_station(Spot& spot, bool placed, const body::Zone& zone) {
+  const std::vector<std::string> words = words_in(spot.name);
+  const auto station = std::ranges::find_if(
+      zone.stations, [&](const body::Station& each) { return words_in(each.name) == words; });
   if (station == zone.stations.end()) return;
+  spot.name = station->name;
+  if (placed) return;
   spot.at = {station->at.x_mm, station->at.y_mm, station->at.z_mm};
   spot.at_station = true;
 }
@@ -33,7 +40,7 @@ Spot read_spot(Page& page, const Node& node, const body::Zone* zone, bool comple
   MapReader map(node, page.problems, "a finding");
   if (const Node* name = map.required("spot")) spot.name = name_of(page, *name, "a spot's name");
   read_fields(page, map, finding_fields(), spot);
-  if (zone && !node.find("at")) stand_at_station(spot, *zone);
+  if (zone) stand_at_station(spot, node.find("at") != nullptr, *zone);
   map.finish();
   if (complete && !records_something(spot) && page.problems.size() == problems_before)
     page.add({spot.place, "a finding says neither rust nor any other sign", spot.name, "",

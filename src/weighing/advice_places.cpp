@@ -1,4 +1,5 @@
 #include <fmt/format.h>
+#include <fmt/ranges.h>
 
 #include <algorithm>
 #include <cmath>
@@ -17,8 +18,8 @@ void ask_where(Asking& asking) {
   if (unplaced.empty()) return;
   asking.of_spot(
       *unplaced.front(), "place-not-recorded",
-      fmt::format("where {}: {}? Name a station, or give `at`.", is_it(unplaced.size()),
-                  list(unplaced)),
+      fmt::format("where {}: {}? Name a station (`bodies {}` lists them), or give `at`.",
+                  is_it(unplaced.size()), list(unplaced), asking.result.survey.body->name),
       fmt::format("It may lie within {:.0f} mm of a mounting, where metal is judged most "
                   "strictly.",
                   asking.rules.near_radius_mm));
@@ -121,6 +122,12 @@ void ask_about_side(Asking& asking) {
   }
 }
 
+std::string stations_of(const body::Zone& zone) {
+  std::vector<std::string> names;
+  for (const body::Station& station : zone.stations) names.push_back(station.name);
+  return fmt::format("{}", fmt::join(names, ", "));
+}
+
 // A slip in a station's name, where no other spot has that name and its place doesn't speak against
 // it.
 void ask_about_names(Asking& asking) {
@@ -141,7 +148,10 @@ void ask_about_names(Asking& asking) {
     const std::string meant = survey::meant_name(find.recorded->name, stations);
     if (meant.empty()) continue;
     asking.of_spot(find, "spot-name",
-                   fmt::format("{}: is it the station \"{}\"?", title(find), meant),
+                   fmt::format("{}: is it the station \"{}\"? The stations of the zone are {} "
+                               "(`bodies {}` lists all).",
+                               title(find), meant, stations_of(*find.look->facts.plan),
+                               asking.result.survey.body->name),
                    "Only a place of the same name is compared over the years, and a station has "
                    "its place on the map.");
   }

@@ -39,8 +39,9 @@ TEST(Advice, OnPlaces) {
   };
   expect({
       {"place-not-recorded",
-       "where is it: boot side, left (71), seam? Name a station, or give `at`. It may lie within "
-       "300 mm of a mounting, where metal is judged most strictly.",
+       "where is it: boot side, left (71), seam? Name a station (`bodies test-body` lists them), "
+       "or "
+       "give `at`. It may lie within 300 mm of a mounting, where metal is judged most strictly.",
        rusty({}), rusty({2500, {}, {}})},
       {"size-not-recorded",
        "how long and wide is it: boot side, left (71), seam? Until then 25 % of the zone's length "
@@ -74,15 +75,18 @@ TEST(Advice, OnPlaces) {
        "right. What is noted on the wrong side is looked for and mended on the wrong side.",
        called("right end"), called("right of the jack")},
       {"spot-name",
-       "outer sill, left (51), Rear-end: is it the station \"rear end\"? Only a place of the same "
+       "outer sill, left (51), Rear-end: is it the station \"rear end\"? The stations of the zone "
+       "are rear end, middle (`bodies test-body` lists all). Only a place of the same "
        "name is compared over the years, and a station has its place on the map.",
        named("Rear-end", 0), named("rear end", 0)},
       {"spot-name",
-       "outer sill, left (51), midle: is it the station \"middle\"? Only a place of the same name "
+       "outer sill, left (51), midle: is it the station \"middle\"? The stations of the zone are "
+       "rear end, middle (`bodies test-body` lists all). Only a place of the same name "
        "is compared over the years, and a station has its place on the map.",
        named("midle", 950), named("midle", 1300)},
       {"spot-name",
-       "outer sill, left (51), midle: is it the station \"middle\"? Only a place of the same name "
+       "outer sill, left (51), midle: is it the station \"middle\"? The stations of the zone are "
+       "rear end, middle (`bodies test-body` lists all). Only a place of the same name "
        "is compared over the years, and a station has its place on the map.",
        named("midle", 0), named("front end", 0)},
   });
