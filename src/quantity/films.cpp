@@ -57,6 +57,10 @@ tl::expected<void, Refusal> take_part(FilmLine& films_line) {
                    line.whole, figure->text);
   line.unit = most->figure.rest;
   line.figures.push_back(*most);
+  if (line.unit.substr(0, 1) == "+") {  // 600-2000+
+    line.unit = trimmed(line.unit.substr(1));
+    films_line.over.push_back(line.figures.size() - 1);
+  }
   return {};
 }
 

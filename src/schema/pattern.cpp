@@ -151,7 +151,7 @@ std::string sheets() {
 
 std::string films() {
   const std::string one =
-      fmt::format("(?:{0}(?: *[-–] *{0}| *\\+)?|(?:>|[Oo][Vv][Ee][Rr]) *{0})", figure());
+      fmt::format("(?:{0}(?: *[-–] *{0})?(?: *\\+)?|(?:>|[Oo][Vv][Ee][Rr]) *{0})", figure());
   return with_optional_unit(one + "(?: +" + one + ")*");
 }
 

@@ -192,16 +192,6 @@ Field<Repair> date_field() {
       if_told([](const PartialDate& day) { return day.text(); }));
 }
 
-// `140 over 2000 um`: the greatest is the one that may be off the gauge's scale.
-std::string films_text(const Zone& zone) {
-  if (zone.film_um.empty()) return "";
-  const auto greatest = std::ranges::max_element(zone.film_um);
-  std::string text;
-  for (auto film = zone.film_um.begin(); film != zone.film_um.end(); ++film)
-    text += fmt::format("{}{:g} ", zone.film_off_scale && film == greatest ? "over " : "", *film);
-  return text + "um";
-}
-
 Field<Zone> film_field() {
   return {{.key = "film",
            .meaning = "Thickness of paint and filler; over 2000 where the gauge goes no higher.",

@@ -250,8 +250,7 @@ class FormWriter {
       const Zone& zone = entry->second;
       if (zone.inside) parts.push_back(fmt::format("inside {}", word(*zone.inside)));
       if (zone.drains) parts.push_back(fmt::format("drains {}", word(*zone.drains)));
-      if (!zone.film_um.empty())
-        parts.push_back(fmt::format("film {:g} um", fmt::join(zone.film_um, " ")));
+      if (!zone.film_um.empty()) parts.push_back(fmt::format("film {}", films_text(zone)));
       if (!zone.note.empty()) parts.push_back(one_line(zone.note));
     }
     if (!parts.empty()) remark("  ", fmt::format("last time: {}", fmt::join(parts, "; ")));

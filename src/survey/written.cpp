@@ -96,4 +96,13 @@ std::string repair_line(const Repair& repair) {
   return joined(parts);
 }
 
+std::string films_text(const Zone& zone) {
+  if (zone.film_um.empty()) return "";
+  const auto greatest = std::ranges::max_element(zone.film_um);
+  std::string text;
+  for (auto film = zone.film_um.begin(); film != zone.film_um.end(); ++film)
+    text += fmt::format("{}{:g} ", zone.film_off_scale && film == greatest ? "over " : "", *film);
+  return text + "um";
+}
+
 }  // namespace tinworm::survey

@@ -19,6 +19,9 @@ std::string findings_line(const Spot& spot);
 // "let-in, seam-weld, 300x120, 2021-05, cut-out": without how it is now, which each visit judges.
 std::string repair_line(const Repair& repair);
 
+// `140 over 2000 um`: the greatest is the one that may be off the gauge's scale.
+std::string films_text(const Zone& zone);
+
 std::string size_text(const Size& size);  // "180x60"
 
 // "0.88 0.86", thousandths of a millimetre at most

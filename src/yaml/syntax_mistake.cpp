@@ -252,6 +252,20 @@ Problem after_document(const SyntaxMistake& mistake, std::string_view source) {
           "check the indentation, or quote the value above"};
 }
 
+// `film: >2000` is meant as more than 2000.
+Problem block_header(const SyntaxMistake& mistake, std::string_view source) {
+  const Spot spot = spot_at(source, mistake.context_place);
+  const std::string_view rest = spot.rest;
+  const std::size_t figure = rest.find_first_not_of("> ");
+  if (rest.starts_with('>') && figure < rest.size() && rest[figure] >= '0' && rest[figure] <= '9')
+    return {mistake.context_place, "a value that begins with > is folded text in YAML",
+            std::string(rest), "",
+            fmt::format("for more than a figure write over {}, or put it in quotes: \"{}\"",
+                        rest.substr(figure), rest)};
+  return {mistake.place, "what follows | or > is not understood", "", "",
+          "begin the text on the next line"};
+}
+
 using Explanation = Problem (*)(const SyntaxMistake&, std::string_view);
 
 // What libyaml says, and who explains it.
@@ -279,7 +293,7 @@ constexpr std::array<Known, 13> known{{
 struct Fixed {
   std::string_view context, message, what, cure;
 };
-constexpr std::array<Fixed, 9> fixed{{
+constexpr std::array<Fixed, 8> fixed{{
     {"", "mapping keys are not allowed in this context",
      "a question mark alone marks a key of its own kind, which can't stand here",
      "quote the question mark"},
@@ -287,8 +301,6 @@ constexpr std::array<Fixed, 9> fixed{{
      "quote the value if it is text"},
     {"while scanning an anchor", "", "a value that begins with & marks it for later",
      "quote the value if it is text"},
-    {"while scanning a block scalar", "", "what follows | or > is not understood",
-     "begin the text on the next line"},
     {"while scanning a directive", "",
      "a line that begins with % is an instruction to readers of "
      "YAML, and this one is not known",
@@ -306,6 +318,7 @@ Problem explain(const SyntaxMistake& mistake, std::string_view source) {
   if (mistake.context.ends_with("a quoted scalar")) return quoted_text(mistake, source);
   if (auto open = quote_left_open(mistake)) return *open;
   if (auto tab = tab_indentation(mistake, source)) return *tab;
+  if (mistake.context == "while scanning a block scalar") return block_header(mistake, source);
   for (const Known& entry : known)
     if (mistake.problem == entry.message) return entry.explain(mistake, source);
   for (const Fixed& entry : fixed)
