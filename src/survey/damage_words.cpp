@@ -79,8 +79,8 @@ constexpr std::array figure_keys{
     Row{"pit", Damage::figure, "pit {}"},      Row{"film", Damage::figure, "film: {}", true}};
 
 // Other English words that are one slip away from a word of the tables.
-constexpr std::array<std::string_view, 18> plain_words{
-    "one",  "rack",  "racks",  "hold",   "tin",   "oft", "lose", "path", "wed",
+constexpr std::array<std::string_view, 19> plain_words{
+    "it",   "one",   "rack",   "racks",  "hold",  "tin", "oft",  "lose", "path", "wed",
     "held", "plate", "though", "trough", "filer", "ton", "form", "spit", "slip"};
 
 bool is_digit(char c) {

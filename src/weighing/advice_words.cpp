@@ -110,12 +110,28 @@ void ask_of_zones(Asking& asking) {
   for (const Look& look : asking.looks) {
     const survey::Zone& entry = look.facts.entry ? *look.facts.entry : none;
     const auto recorded = [&](Damage damage) { return records(entry, damage); };
-    for (const std::string& text : {entry.note, look.facts.seen.reason})
+    const std::string own_name = look.facts.plan ? "" : look.facts.name;
+    for (const std::string& text : {entry.note, look.facts.seen.reason, own_name})
       if (const auto word = unrecorded(text, recorded)) {
         asking.of_zone(look, kind, question(title(look), *word), std::string(why));
         break;
       }
   }
+}
+
+// Words that belong to no zone: nothing of the body is recorded there.
+void ask_of_car(Asking& asking, std::string_view where, std::string_view text,
+                survey::Place place) {
+  const auto word = unrecorded(text, [](Damage) { return false; });
+  if (word) asking.of_car(kind, question(where, *word), std::string(why), place);
+}
+
+void ask_beside_zones(Asking& asking) {
+  const survey::Survey& survey = asking.result.survey;
+  for (const survey::Gap& gap : survey.gaps) ask_of_car(asking, "a gap", gap.where, gap.place);
+  for (const survey::Also& also : survey.also)
+    ask_of_car(asking, fmt::format("also, {}", also.what),
+               fmt::format("{}: {}", also.what, also.say), also.place);
 }
 
 }  // namespace
@@ -124,6 +140,7 @@ void ask_about_words(Asking& asking) {
   ask_at_places(asking);
   ask_of_repairs(asking);
   ask_of_zones(asking);
+  ask_beside_zones(asking);
 }
 
 }  // namespace tinworm::weighing

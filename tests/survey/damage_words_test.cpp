@@ -9,6 +9,8 @@
 #include <cstdio>
 #include <set>
 
+#include "survey/field_sheet.hpp"
+#include "survey/form.hpp"
 #include "survey/free_words.hpp"
 #include "survey/small_plan.hpp"
 #include "weighing/weigh.hpp"
@@ -16,10 +18,13 @@
 namespace tinworm::survey {
 namespace {
 
+enum class In { zone, survey, sheet };
+
 struct Place {
   std::string_view name;
-  std::string_view lines;  // of zone 51, the words at {}
+  std::string_view lines;  // the words at {}
   bool quoted = false;     // a remark: asked about, never refused
+  In in = In::zone;        // of zone 51, of the survey itself, a row of a spreadsheet
 };
 
 constexpr Place places[] = {
@@ -31,6 +36,14 @@ constexpr Place places[] = {
      true},
     {"a zone's note", "    note: it is {0} here\n", true},
     {"a repair", "    repairs:\n      - treated, 60x40, looks {0} here\n"},
+    {"a spreadsheet's note", "51,rear end,bare,surface,\"so {0}, he says\"\n", true, In::sheet},
+    {"what else the owner must know", "also:\n  - {{what: tyres, say: \"so {0}\"}}\n", true,
+     In::survey},
+    {"a gap", "gaps:\n  - {{where: \"door, {0} edge\", wheels: 4 mm}}\n", true, In::survey},
+    {"a reason for hiding", "  hidden: {{53: \"load, {0}\"}}\n", true, In::survey},
+    {"the name of a part of its own",
+     "zones:\n  own-a: {{name: \"the {0} bracket\", role: local, side: left, seen: bare}}\n", true,
+     In::survey},
 };
 
 // As typed, all capitals, first letter a capital, each letter dropped, doubled, swapped with the
@@ -66,7 +79,9 @@ enum class Outcome { refused, counted, asked, silent };
 
 // Whether a place records more than the surface rust that every line of these tests has.
 bool counts(const Survey& survey) {
-  for (const Spot& spot : survey.zones.at(51).found)
+  const auto zone = survey.zones.find(51);
+  if (zone == survey.zones.end()) return false;
+  for (const Spot& spot : zone->second.found)
     if (spot.hand || spot.hole || spot.crack_mm || spot.stuffed || spot.rust != Rust::surface)
       return true;
   return false;
@@ -80,13 +95,27 @@ bool tells_of_repair(std::string_view word) {
           words.front().damage == Damage::filler);
 }
 
+constexpr std::string_view head =
+    "survey: 1\nbody: two-door-saloon 1\ncar: {name: Wherry 1200, built: 1967}\n"
+    "visit: {date: 2025-04-12}\nseen:\n  bare: 51 52\n";
+
+Reading read_sheet(const std::string& row) {
+  const auto records = csv_records("zone,station,seen,rust,note\n" + row);
+  EXPECT_TRUE(records) << row;
+  const FieldSheet sheet = read_field_sheet(*records, *small_plan());
+  EXPECT_TRUE(sheet.problems.empty()) << row;
+  Form form;
+  form.car = "Wherry 1200";
+  form.date = {2025, 4, 12};
+  form.filled = sheet.zones;
+  return read_with_small_plan(text_of(form_lines(*small_plan(), form)));
+}
+
 // Whether the survey with these lines is refused, counts the damage, or is asked about its words.
-Outcome outcome(const std::string& lines) {
-  const std::string source =
-      "survey: 1\nbody: two-door-saloon 1\ncar: {name: Wherry 1200, built: 1967}\n"
-      "visit: {date: 2025-04-12}\nseen: {bare: 51-58}\nzones:\n  51:\n" +
-      lines;
-  const Reading reading = read_with_small_plan(source);
+Outcome outcome(const std::string& lines, In in = In::zone) {
+  const std::string zone = in == In::zone ? "zones:\n  51:\n" : "";
+  const Reading reading =
+      in == In::sheet ? read_sheet(lines) : read_with_small_plan(std::string(head) + zone + lines);
   if (!reading.survey) return Outcome::refused;
   if (counts(*reading.survey)) return Outcome::counted;
   for (const weighing::Advice& each : weighing::weigh(*reading.survey, {}).advice)
@@ -101,7 +130,7 @@ TEST(DamageWords, AreNeverLost) {
       for (const std::string& spelling : spellings(word))
         for (const Place& place : places) {
           const std::string lines = fmt::format(fmt::runtime(place.lines), spelling);
-          Outcome came = outcome(lines);
+          Outcome came = outcome(lines, place.in);
           if (place.name == "a repair" && tells_of_repair(spelling)) came = Outcome::counted;
           ++cases;
           refused += came == Outcome::refused;

@@ -29,6 +29,17 @@ TEST(Advice, OnWords) {
       found.crack_mm = crack_mm;
     });
   };
+  const auto own = [](const std::string& name, bool mended) {
+    return [=](Survey& s) {
+      survey::OwnZone zone;
+      zone.key = "own-a";
+      zone.name = name;
+      zone.side = body::Side::left;
+      zone.seen.word = survey::SeenWord::bare;
+      if (mended) zone.zone.repairs.push_back({});
+      s.own.push_back(zone);
+    };
+  };
   expect({
       {"said-not-recorded",
        "outer sill, left (51), weld line: the words say \"weld\"; is that damage, and recorded as "
@@ -40,6 +51,30 @@ TEST(Advice, OnWords) {
        "such "
        "(\"crack 30\")? Words alone count for nothing: no step and no verdict knows of them.",
        noted(std::nullopt), noted(30)},
+      {"said-not-recorded",
+       "a gap: the words say \"cracked\"; is that damage, and recorded as such (\"crack 30\")? "
+       "Words alone count for nothing: no step and no verdict knows of them.",
+       [](Survey& s) {
+         s.gaps = {{"door by the cracked post", 4.5, 3.0, {}}};
+       },
+       [](Survey& s) {
+         s.gaps = {{"door, rear edge", 4.5, 3.0, {}}};
+       }},
+      {"said-not-recorded",
+       "also, exhaust: the words say \"rotten\"; is that damage, and recorded as such "
+       "(\"breaks\")? "
+       "Words alone count for nothing: no step and no verdict knows of them.",
+       [](Survey& s) {
+         s.also = {{"exhaust", "", "hanger rotten", std::nullopt, {}}};
+       },
+       [](Survey& s) {
+         s.also = {{"exhaust", "", "hanger new", std::nullopt, {}}};
+       }},
+      {"said-not-recorded",
+       "patched bracket, left: the words say \"patched\"; is that damage, and recorded as such "
+       "(\"repairs: - lapped\")? Words alone count for nothing: no step and no verdict knows of "
+       "them.",
+       own("patched bracket", false), own("patched bracket", true)},
   });
 }
 
