@@ -1,6 +1,7 @@
 #include "survey/finding.hpp"
 
 #include <algorithm>
+#include <array>
 #include <utility>
 
 #include <fmt/format.h>
@@ -114,6 +115,40 @@ bool is_whole_number(std::string_view text) {
   return !text.empty() && std::ranges::all_of(text, is_digit);
 }
 
+// `15`, `15 16`, `15-17`: more numbers of a list of photos.
+bool are_photos(std::string_view part) {
+  return std::ranges::all_of(between_spaces(part), [](std::string_view word) {
+    const std::size_t dash = std::min(word.find('-'), word.size());
+    return is_whole_number(word.substr(0, dash)) &&
+           (dash == word.size() || is_whole_number(word.substr(dash + 1)));
+  });
+}
+
+bool is_bare_figure(std::string_view part) {
+  return starts_number(part) && part.find_first_not_of("0123456789. +-") == std::string_view::npos;
+}
+
+// "3mm plate all round", `2" of seam open`. A count of holes, a date and a size say no more.
+bool is_remark_with_figure(std::string_view part) {
+  constexpr std::array<std::string_view, 12> of_sizes{"mm", "um", "cm",   "m",   "in", "inch",
+                                                      "ft", "x",  "thou", "swg", "us", "gauge"};
+  if (!starts_number(part) || is_count_of_holes(part)) return false;
+  std::size_t others = 0;
+  for (const std::string& word : words_in(part)) {
+    const std::size_t letters = word.find_first_not_of("0123456789x");
+    if (letters == std::string::npos) continue;
+    others += std::ranges::find(of_sizes, std::string_view(word).substr(letters)) == of_sizes.end();
+  }
+  return others >= 2;
+}
+
+// Words that name damage, none of them a key with a figure of its own.
+bool is_remark_of_damage(std::string_view part) {
+  const auto words = damage_words(part);
+  return !words.empty() &&
+         std::ranges::find(words, Damage::figure, &DamageWord::damage) == words.end();
+}
+
 class LineReader {
  public:
   LineReader(Page& page, const Line& line, const Node& node)
@@ -160,7 +195,18 @@ class LineReader {
       return refuse(part, fmt::format("{} has an empty part", line_.what), "",
                     "something stands on both sides of every comma");
     if (is_quoted(part)) return add_note(trimmed(part.substr(1, part.size() - 2)));
-    if (last_key == "photo" && is_whole_number(part)) return add("photo", part);  // photo 14, 15
+    if (last_key == "photo" && are_photos(part)) return add("photo", part);  // photo 14, 15-17
+    if (last_key == "photo" && is_bare_figure(part))
+      return refuse(part, "a figure alone behind photos is a photo's number", "14, 15",
+                    fmt::format("a size carries its unit: {} mm; readings carry their word: "
+                                "metal {}",
+                                part, part));
+    const bool says_more = is_remark_with_figure(part);
+    if (node_.quoted && (says_more || (!known(part) && is_remark_of_damage(part))))
+      return add_note(part);  // the whole line stands in quotes
+    if (says_more)
+      return refuse(part, "a part that begins with a figure is a size, and this says more",
+                    "180x60, 40 mm", "put a remark in quotes, or a comma behind the size");
     if (const auto found = known(part)) return add(found->key, found->value);
     if (nearly_known(part) || names_damage(part)) return;
     add_note(part);
@@ -256,7 +302,8 @@ class LineReader {
     Node node = page_.part_of(node_, value);
     const auto of_words = std::ranges::find_if(
         line_.keys, [&](const Key& each) { return each.name == key && !each.words.empty(); });
-    if (of_words != line_.keys.end()) node.text = hyphened(value);
+    if (of_words != line_.keys.end() && holds(of_words->words, hyphened(value)))
+      node.text = hyphened(value);
     return node;
   }
 
@@ -289,12 +336,19 @@ class LineReader {
       before->value.text += fmt::format(" {}", value);
       return;
     }
+    if (std::ranges::find(told_twice_, key) != told_twice_.end()) return;
+    told_twice_.push_back(key);
     const bool hole = key == "rust" && (node.text == "hole" || before->value.text == "hole");
     const bool holes = key == "hole";
+    const Entry* one_hole = key == "size" ? entry("hole") : nullptr;
     refuse(value, fmt::format("{} has two parts for {}", line_.what, key), "",
            hole    ? "a hole beside other rust carries its size: hole 14x9"
            : holes ? fmt::format("write them in one part: hole {} {}", before->value.text, value)
-                   : fmt::format("the first is \"{}\": keep one", before->value.text));
+           : one_hole
+               ? fmt::format("the first is \"{}\": keep one; several holes stand in one part, "
+                             "hole {} {}",
+                             before->value.text, one_hole->value.text, before->value.text)
+               : fmt::format("the first is \"{}\": keep one", before->value.text));
   }
 
   void refuse(std::string_view part, std::string what, std::string allowed, std::string cure) {
@@ -313,6 +367,7 @@ class LineReader {
   std::vector<Entry> entries_;
   bool decimal_comma_ = false;
   std::string last_key_;
+  std::vector<std::string> told_twice_;  // keys of which that was said
 };
 
 }  // namespace

@@ -72,7 +72,8 @@ Holes read_holes(Page& page, const yaml::Node& node) {
   if (found.to && found.words.size() >= 2) return several_to(page, node, found);
   if (found.named || found.to) {
     page.add({node.place, "several holes carry the size of the largest", node.text,
-              "5 holes to 30, hole 20 15 8", ""});
+              "5 holes to 30, hole 20 15 8",
+              "the word of one hole stands before its size: hole 20"});
     return {};
   }
   // One unit at the end holds for all; a size may have spaces round its x.

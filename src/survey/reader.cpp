@@ -7,6 +7,7 @@
 #include "survey/car.hpp"
 #include "survey/page.hpp"
 #include "survey/photo.hpp"
+#include "survey/quoted_remark.hpp"
 #include "survey/remark.hpp"
 #include "survey/seen.hpp"
 #include "survey/sense.hpp"
@@ -116,13 +117,31 @@ Survey read_root(Page& page, const Node& root, const FindBody& find_body) {
   return survey;
 }
 
+struct Parsed {
+  tl::expected<Node, yaml::Problems> root;
+  yaml::Problems problems;  // that don't keep it from being read
+};
+
+// What is YAML is read as such; lines that are none for their remarks in quotes, as they are meant.
+Parsed parsed(std::string_view source) {
+  auto root = yaml::parse(source);
+  if (root) return {std::move(root), {}};
+  Requoted meant = requoted(source);
+  auto again = meant.places.empty() ? root : yaml::parse(meant.text);
+  if (!again && meant.problems.empty()) return {std::move(again), {}};
+  if (!again) return {std::move(root), {}};
+  unquote(*again, meant.places);
+  return {std::move(again), std::move(meant.problems)};
+}
+
 }  // namespace
 
 Reading read_survey(std::string_view yaml, const FindBody& find_body) {
-  const auto root = yaml::parse(yaml);
-  if (!root) return {std::nullopt, root.error()};
+  Parsed read = parsed(yaml);
+  if (!read.root) return {std::nullopt, read.root.error()};
   Page page(yaml);
-  Survey survey = read_root(page, *root, find_body);
+  page.problems = std::move(read.problems);
+  Survey survey = read_root(page, *read.root, find_body);
   std::stable_sort(page.problems.begin(), page.problems.end(),
                    [](const auto& a, const auto& b) { return a.place < b.place; });
   if (!page.problems.empty()) return {std::nullopt, std::move(page.problems)};

@@ -94,6 +94,16 @@ TEST(Finding, MeansTheSameLongAndOnOneLine) {
       {"edge, photo 14, 15, firm", "rust: edge, hand: firm, photo: 14 15"},
       {"edge, photo 14, firm, photo 15", "rust: edge, hand: firm, photo: 14 15"},
       {"\"acid, plate: wet\"", "rust: acid, note: \"plate: wet\""},
+      {"\"acid, 2mm at the rear edge, bolt gone\"",
+       "rust: acid, note: \"2mm at the rear edge, bolt gone\""},
+      {"\"soft, here\", acid, firm", "rust: acid, hand: firm, note: \"soft, here\""},
+      {"'the owner\" said: wet' , acid  # twice", "rust: acid, note: 'the owner\" said: wet'"},
+      {"acid, firm, \"he says: new #1\", wet",
+       "rust: acid, hand: firm, note: \"he says: new #1, wet\""},
+      {"edge, photo 14, 60x40", "rust: edge, size: 60x40, photo: 14"},
+      {"edge, photo 14, 60 mm", "rust: edge, size: 60 mm, photo: 14"},
+      {"edge, photo 14, 15-17, 60", "rust: edge, photo: 14 15 16 17 60"},
+      {"edge, 60, photo 14", "rust: edge, size: 60, photo: 14"},
       {"pitting,firm ,  180x60", "rust: pitting, hand: firm, size: 180x60"},
       {"pitting,\n          firm, metal .81\n          .78",
        "rust: pitting, hand: firm, metal: .81 .78"},
@@ -106,6 +116,31 @@ TEST(Finding, MeansTheSameLongAndOnOneLine) {
     ASSERT_EQ(line.found.size(), 1u);
     EXPECT_EQ(line.found, written_long.found);
   }
+}
+
+// A remark in quotes may be the name, or stand first behind it.
+TEST(Finding, MayBeginWithARemarkInQuotes) {
+  const Zone named = zone_51("    found:\n      - \"wet, by the seam\": \"so the owner\", acid\n");
+  ASSERT_EQ(named.found.size(), 1u);
+  EXPECT_EQ(named.found[0].name, "wet, by the seam");
+  EXPECT_EQ(named.found[0].rust, Rust::acid);
+  EXPECT_EQ(named.found[0].note, "so the owner");
+  const Zone mended = zone_51("    repairs:\n      - \"by the seller, he says\", lapped, 60x40\n");
+  ASSERT_EQ(mended.repairs.size(), 1u);
+  EXPECT_EQ(mended.repairs[0].kind, RepairKind::lapped);
+  EXPECT_EQ(mended.repairs[0].note, "by the seller, he says");
+}
+
+// Capitals and hyphens make no other place.
+TEST(Finding, StandsAtItsStationHoweverItIsWritten) {
+  for (const char* name : {"rear end", "Rear End", "REAR-END", "rear-end"}) {
+    const Zone zone = zone_51(fmt::format("    found:\n      - {}: acid\n", name));
+    ASSERT_EQ(zone.found.size(), 1u);
+    EXPECT_EQ(zone.found[0].name, "rear end") << name;
+    EXPECT_TRUE(zone.found[0].at_station) << name;
+    EXPECT_EQ(zone.found[0].at.x_mm, 1610) << name;
+  }
+  EXPECT_FALSE(zone_51("    found:\n      - rear bottem: acid\n").found.at(0).at_station);
 }
 
 TEST(Finding, PartsComeInAnyOrder) {
