@@ -56,6 +56,13 @@ const Sign signs[] = {
        zone.reference_mm = {1.2, 1.2, 1.2};
        spot.metal_mm = {.7, .7, .7};
      }},
+    {"stuffed", [](auto&, auto& spot) { spot.stuffed = survey::Stuffed::foam; }},
+    {"stuffed and firm",
+     [](auto&, auto& spot) {
+       spot.stuffed = survey::Stuffed::mesh;
+       spot.hand = survey::Hand::firm;
+       spot.tap = survey::Tap::rings;
+     }},
     {"reading far under an assumed sheet",
      [](auto&, auto& spot) {
        spot.metal_mm = {.3, .3};
@@ -183,6 +190,28 @@ TEST(DamageFound, StandsOnNoPaperBesideNothingFound) {
                 << output.name << " says \"" << phrase << "\": " << sign.what << " in zone " << zone
                 << ", " << survey::word(seen);
       }
+}
+
+// The largest hole alone is never all that a paper tells, nor is stuffing kept from anybody.
+TEST(DamageFound, SaysHowManyHolesAndWhatStuffsThem) {
+  const Sign sign = {"holes", [](auto&, auto& spot) {
+                       spot.hole = survey::Size{40, 25};
+                       spot.other_holes = {{20, 20}, {8, 8}};
+                       spot.stuffed = survey::Stuffed::mesh;
+                     }};
+  const Result result = scene::fixture::weighed(damaged(sill, SeenWord::bare, sign, Rust::scale));
+  for (const Output& output : outputs(result, sill)) {
+    const bool json = output.name == std::string("weigh json");
+    const bool csv = output.name == std::string("weigh csv");
+    const bool report = output.name == std::string("report");
+    const char* const holes = json     ? R"("holes":{"count":3,"largest_mm":40.0})"
+                              : csv    ? ",3,40,mesh"
+                              : report ? "another 20 mm x 20 mm, another 8 mm x 8 mm"
+                                       : "3 holes, the largest 40 x 25 mm";
+    const char* const stuffed = json ? R"("stuffed":"mesh")" : csv ? ",mesh" : "stuffed with mesh";
+    EXPECT_NE(output.text.find(holes), std::string::npos) << output.name << "\n" << output.text;
+    EXPECT_NE(output.text.find(stuffed), std::string::npos) << output.name;
+  }
 }
 
 // Where nothing was found the papers say so: the phrases of the test above aren't empty words.

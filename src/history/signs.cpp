@@ -33,12 +33,17 @@ std::optional<survey::Size> hole_size(const Spot& spot) {
   return spot.hole ? spot.hole : spot.size;
 }
 
+std::size_t holes(const Spot& spot) {
+  return 1 + spot.other_holes.size();
+}
+
 }  // namespace
 
 std::string worse_sign(const Spot& then, const Spot& now, double pit_error_mm,
                        const rules::Rules& rules) {
   if (holed(now)) {
     if (!holed(then)) return "holed since";
+    if (holes(now) > holes(then)) return "more holes since";
     return grew(hole_size(then), hole_size(now), rules.grown) ? "the hole has grown" : "";
   }
   if (breaks(now) && !breaks(then) && !holed(then)) return "breaks under hand or probe since";

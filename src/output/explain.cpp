@@ -8,6 +8,7 @@
 #include "output/figures.hpp"
 #include "output/table.hpp"
 #include "output/zone_text.hpp"
+#include "weighing/words.hpp"
 
 namespace tinworm::output {
 namespace {
@@ -118,6 +119,7 @@ std::string spot_text(const weighing::Spot& spot, const TextStyle& style) {
   title += spot.name;
   const bool contradicts = spot.found && spot.rust == survey::word(survey::Rust::none);
   if (!spot.rust.empty() && !contradicts) title += ", " + spot.rust;
+  if (const std::string signs = weighing::signs_text(spot); !signs.empty()) title += ", " + signs;
   if (spot.rank > 0) title += fmt::format(", rank {}", spot.rank);
   return "\n" + heading(title, style) + "\n" + metal_text(spot.metal, style) +
          near_text(spot, style) +
@@ -149,8 +151,10 @@ std::string zone_facts(const weighing::Zone& zone, const TextStyle& style) {
   }
   if (zone.film) {
     text +=
-        line(fmt::format("film: median {:.0f} µm, {:.0f} to {:.0f} µm: {}", zone.film->median_um,
-                         zone.film->least_um, zone.film->greatest_um, zone.film->reading),
+        line(fmt::format("film: median {:.0f} µm, {:.0f} to {}{:.0f} µm{}: {}",
+                         zone.film->median_um, zone.film->least_um,
+                         zone.film->off_scale ? "over " : "", zone.film->greatest_um,
+                         zone.film->off_scale ? ", off the gauge's scale" : "", zone.film->reading),
              style);
   }
   return text + line(fmt::format("weight {}; share of the shell burden {}", span_text(zone.weight),

@@ -4,6 +4,7 @@
 
 #include "output/csv.hpp"
 #include "output/figures.hpp"
+#include "weighing/holes.hpp"
 #include "weighing/words.hpp"
 
 namespace tinworm::output {
@@ -13,7 +14,7 @@ namespace {
 struct Record {
   std::string kind, zone, name, side, role, spot, rust, seen, evidence, step, step_low, step_high,
       near, value, low, high, value_kind, mean_mm, readings, baseline_mm, baseline_from, pit_left,
-      rusted_share, iso4628_3, astm_d610, damage, share, rank;
+      rusted_share, iso4628_3, astm_d610, damage, share, rank, holes, largest_hole_mm, stuffed;
 };
 
 struct Field {
@@ -50,6 +51,9 @@ constexpr Field fields[] = {
     {"damage", &Record::damage},
     {"share", &Record::share},
     {"rank", &Record::rank},
+    {"holes", &Record::holes},
+    {"largest_hole_mm", &Record::largest_hole_mm},
+    {"stuffed", &Record::stuffed},
 };
 
 std::string number(std::optional<double> value) {
@@ -125,6 +129,11 @@ Record spot_row(const Record& zone, const weighing::Spot& spot) {
   set_metal(row, spot.metal);
   row.damage = number(spot.damage);
   row.rank = spot.rank > 0 ? fmt::format("{}", spot.rank) : "";
+  if (!spot.holes.empty()) {
+    row.holes = fmt::format("{}", spot.holes.size());
+    row.largest_hole_mm = number(weighing::largest_mm(spot.holes));
+  }
+  if (spot.stuffed) row.stuffed = word(*spot.stuffed);
   return row;
 }
 

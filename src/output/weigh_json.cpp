@@ -3,6 +3,7 @@
 #include <nlohmann/json.hpp>
 
 #include "output/figures.hpp"
+#include "weighing/holes.hpp"
 
 namespace tinworm::output {
 namespace {
@@ -67,10 +68,17 @@ void add_steps(ordered_json& json, const Place& place) {
   json["step_high"] = word(place.step_high);
 }
 
+ordered_json holes(const std::vector<survey::Size>& of) {
+  if (of.empty()) return {};
+  return {{"count", of.size()}, {"largest_mm", rounded(weighing::largest_mm(of))}};
+}
+
 ordered_json spot_json(const weighing::Spot& spot) {
   ordered_json json = {{"spot", spot.name},
                        {"rank", spot.rank > 0 ? ordered_json(spot.rank) : ordered_json()},
                        {"rust", text_or_null(spot.rust)}};
+  json["holes"] = holes(spot.holes);
+  json["stuffed"] = spot.stuffed ? ordered_json(word(*spot.stuffed)) : ordered_json();
   json["near"] = text_or_null(spot.near_what);
   json["near_how"] = word(spot.near);
   json["near_mm"] = spot.near_what.empty() ? ordered_json() : number(spot.near_mm);
@@ -114,6 +122,7 @@ ordered_json film(const std::optional<weighing::Film>& of) {
   return {{"median_um", rounded(of->median_um)},
           {"least_um", rounded(of->least_um)},
           {"greatest_um", rounded(of->greatest_um)},
+          {"greatest_off_scale", of->off_scale},
           {"reading", of->reading}};
 }
 

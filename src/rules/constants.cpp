@@ -13,15 +13,15 @@ constexpr auto practice = Standing::practice;
 constexpr auto memory = Standing::memory;
 
 // Accessors must be plain functions: one per constant, or per envelope and end.
-template <double Rules::* Member>
+template <double Rules::*Member>
 double& at(Rules& rules) {
   return rules.*Member;
 }
-template <Envelope Rules::* Member, double Envelope::* End>
+template <Envelope Rules::*Member, double Envelope::*End>
 double& at(Rules& rules) {
   return rules.*Member.*End;
 }
-template <std::size_t Word, double Envelope::* End>
+template <std::size_t Word, double Envelope::*End>
 double& at(Rules& rules) {
   return rules.envelope[Word].*End;
 }
@@ -29,7 +29,7 @@ double& at(Rules& rules) {
 constexpr const char* by_word = "what the word usually means on a car";
 constexpr const char* by_hand = "what the hand usually means on a car";
 
-template <Envelope Rules::* Member>
+template <Envelope Rules::*Member>
 void add(std::vector<Constant>& table, const std::string& key, const std::string& what,
          const std::string& source) {
   table.push_back({key + ".least", "of the sheet", what + ", least metal left", 0, 1, memory,
@@ -108,6 +108,8 @@ void add_looks(std::vector<Constant>& table) {
   add<&Rules::gives>(table, "gives", "metal that gives or crunches", by_hand);
   add<&Rules::breaks>(table, "breaks", "metal that breaks or lets the probe in", by_hand);
   add<&Rules::dull>(table, "dull", "metal that sounds dull", by_hand);
+  add<&Rules::stuffed>(table, "stuffed", "metal behind foam, paper, board, mesh or cement",
+                       "nobody stuffs a sound place");
   table.insert(
       table.end(),
       {

@@ -57,6 +57,7 @@ struct Rules {
   Envelope gives = {.15, .35, .50};
   Envelope breaks = {0, .10, .30};
   Envelope dull = {.50, .70, .85};
+  Envelope stuffed = {0, .15, .50};
   double least_bare = 0.95;
   double least_coated = 0.85;
   double least_part = 0.50;

@@ -9,6 +9,7 @@
 #include "scene/naming.hpp"
 #include "scene/palette.hpp"
 #include "scene/setting.hpp"
+#include "weighing/words.hpp"
 
 namespace tinworm::scene {
 namespace {
@@ -35,8 +36,8 @@ Callout callout_of(const Drafting& drafting, const SpotMark& mark, const weighin
                            : told         ? spot.rust
                                           : "";
   const std::string metal = metal_words(spot);
-  for (const std::string& part :
-       {spot.is_repair ? std::string() : spot.name, rust, metal, near_words(spot)}) {
+  for (const std::string& part : {spot.is_repair ? std::string() : spot.name, rust,
+                                  weighing::signs_text(spot), metal, near_words(spot)}) {
     if (part.empty()) continue;
     callout.detail += (callout.detail.empty() ? "" : "; ") + part;
   }

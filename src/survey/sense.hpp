@@ -6,7 +6,8 @@
 
 namespace tinworm::survey {
 
-// Adds a problem for each hole that is larger than the rust it is recorded in.
+// Adds a problem for each hole that is larger than the rust it is recorded in, and for holes that
+// are so together.
 void check_sense(Page& page, const Survey& survey);
 
 }  // namespace tinworm::survey

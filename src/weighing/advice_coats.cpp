@@ -6,6 +6,8 @@
 #include "metal/repeatability.hpp"
 #include "survey/free_words.hpp"
 #include "weighing/asking.hpp"
+#include "weighing/gauging.hpp"
+#include "weighing/words.hpp"
 
 namespace tinworm::weighing {
 namespace {
@@ -101,7 +103,7 @@ void ask_about_waxing(Asking& asking) {
 }
 
 bool filler_likely(const Look& look, const rules::Rules& rules) {
-  return look.zone->film && look.zone->film->greatest_um > rules.film_heavy_um;
+  return look.zone->film && is_thicker(*look.zone->film, rules.film_heavy_um);
 }
 
 void ask_about_filler(Asking& asking) {
@@ -110,7 +112,7 @@ void ask_about_filler(Asking& asking) {
   for (const Look& look : asking.looks) {
     if (!filler_likely(look, asking.rules)) continue;
     if (!first) first = &look;
-    entries.push_back(fmt::format("{}, {:.0f} um", title(look), look.zone->film->greatest_um));
+    entries.push_back(fmt::format("{}, {}", title(look), greatest_text(*look.zone->film)));
   }
   if (!first) return;
   asking.of_zone(*first, "filler-likely",
@@ -129,9 +131,9 @@ void ask_about_patches(Asking& asking) {
     if (film.greatest_um <= asking.rules.film_repainted_um) continue;
     if (film.greatest_um < asking.rules.ask_film_patch * film.median_um) continue;
     asking.of_zone(look, "thick-patch",
-                   fmt::format("{}: what is the place of {:.0f} um, where half of the readings are "
+                   fmt::format("{}: what is the place of {}, where half of the readings are "
                                "{:.0f} um or less? Try a magnet and a tap there.",
-                               title(look), film.greatest_um, film.median_um),
+                               title(look), greatest_text(film), film.median_um),
                    "Filler over rust or a dent takes up a small part of a panel; lead in a "
                    "factory seam reads thick too.");
   }

@@ -42,10 +42,14 @@ Gauging gauging(const survey::Survey& survey, const rules::Rules& rules) {
   return result;
 }
 
+bool is_thicker(const Film& film, double limit_um) {
+  return film.off_scale || film.greatest_um > limit_um;
+}
+
 Coating coating(const survey::Survey& survey, const survey::Zone* entry,
                 const rules::Rules& rules) {
   if (survey.gauge.coating != survey::Coating::left_on) return {};
-  if (!entry) return {.upper_bound = true};
+  if (!entry || entry->film_off_scale) return {.upper_bound = true};
   const auto echo = metal::echo_correction(
       entry->film_um, {rules.echo_factor, rules.film_relative, rules.echo_film_limit_um});
   if (!echo) return {.upper_bound = true};

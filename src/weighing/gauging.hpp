@@ -22,6 +22,10 @@ struct Coating {
   bool upper_bound = false;  // the film isn't known, or isn't paint: the sheet is thinner than read
 };
 
+// Whether a coat may be thicker than that. What is off the gauge's scale may be as thick as it
+// likes.
+bool is_thicker(const Film& film, double limit_um);
+
 struct ZoneBaseline {
   BaselineFrom from = BaselineFrom::none;
   metal::Baseline metal;  // meaningless where `from` is none

@@ -140,7 +140,7 @@ void weigh_pits(const survey::Spot& spot, const ZoneBaseline& baseline, const ru
 Evidence evidence_of(const survey::Spot& spot, const Judgement& judgement) {
   if (judgement.metal.kind == SpanKind::interval || judgement.metal.pit_left)
     return Evidence::measured;
-  return spot.hand || spot.tap || spot.probe ? Evidence::felt : Evidence::looked;
+  return spot.hand || spot.tap || spot.probe || spot.stuffed ? Evidence::felt : Evidence::looked;
 }
 
 }  // namespace
@@ -148,7 +148,8 @@ Evidence evidence_of(const survey::Spot& spot, const Judgement& judgement) {
 bool has_sign_of_rust(const survey::Spot& spot) {
   const bool rust = spot.rust && spot.rust != Rust::none;
   return rust || holed(spot) || gives(spot) || breaks(spot) || spot.probe == Probe::dents ||
-         spot.tap == Tap::dull || spot.crack_mm || !spot.pit_mm.empty() || spot.pits;
+         spot.tap == Tap::dull || spot.crack_mm || !spot.pit_mm.empty() || spot.pits ||
+         spot.stuffed;
 }
 
 MetalLeft from_envelope(const Envelope& envelope) {
@@ -181,9 +182,13 @@ Judgement metal_at(const survey::Spot& spot, const ZoneBaseline& baseline, const
   metal.baseline_from =
       metal.baseline_mm || !spot.pit_mm.empty() || spot.pits ? baseline.from : BaselineFrom::none;
   judgement.by_measure_or_hand =
-      used || holed(spot) || gives(spot) || breaks(spot) || spot.crack_mm;
+      used || holed(spot) || gives(spot) || breaks(spot) || spot.crack_mm || spot.stuffed;
   weigh_pits(spot, baseline, rules, area_mm2, judgement);
   if (holed(spot)) metal.weighed = {0, 0, 0};
+  if (spot.stuffed) {
+    judgement.by_stuffing = metal.weighed.value > rules.stuffed.likely;
+    cut(metal.weighed, rules.stuffed);
+  }
   if (!used) metal.shown = metal.weighed;
   judgement.evidence = evidence_of(spot, judgement);
   return judgement;

@@ -16,8 +16,9 @@ struct Judgement {
   MetalLeft metal;
   Evidence evidence = Evidence::looked;
   bool by_measure_or_hand =
-      false;               // a reading used, a pit, a hole, a crack, or metal that gave way
-  bool too_thick = false;  // readings over one sheet
+      false;  // a reading used, a pit, a hole, a crack, stuffing, or metal that gave way
+  bool too_thick = false;    // readings over one sheet
+  bool by_stuffing = false;  // no other sign is as bad as what the place is stuffed with
 };
 
 // `area_mm2`: of the rusted place, for the greatest pit over it; none where it has no size.

@@ -7,6 +7,7 @@
 #include <string_view>
 #include <tuple>
 
+#include "weighing/gauging.hpp"
 #include "weighing/verdict.hpp"
 #include "weighing/words.hpp"
 
@@ -133,12 +134,12 @@ class Finder {
   void find_coat(std::size_t i) {
     if (!facts_[i].load_bearing() || !facts_[i].entry) return;
     const Zone& zone = result_.zones[i];
-    if (zone.film && zone.film->greatest_um > rules_.film_heavy_um) {
+    if (zone.film && is_thicker(*zone.film, rules_.film_heavy_um)) {
       open(i, "thick-coat", "a coat thick enough for filler");
       reason(i, "", "thick-coat",
-             fmt::format("{}: coat of {:.0f} um at most, filler or a thick seal; metal beneath not "
-                         "known",
-                         title(zone), zone.film->greatest_um));
+             fmt::format("{}: coat of {}{}, filler or a thick seal; metal beneath not known",
+                         title(zone), greatest_text(*zone.film),
+                         zone.film->off_scale ? ", off the gauge's scale" : " at most"));
     }
     for (const survey::Spot& spot : facts_[i].entry->found) {
       if (spot.magnet != survey::Magnet::weak && spot.magnet != survey::Magnet::none) continue;

@@ -91,8 +91,12 @@ struct Spot {
   survey::Position at;
   std::optional<survey::Size> size;
   bool size_assumed = false;
+  bool size_of_holes = false;       // none was recorded: several holes in a row along the zone
+  std::vector<survey::Size> holes;  // as recorded, largest first; empty: none, or none measured
+  std::optional<survey::Stuffed> stuffed;
   bool by_measure_or_hand = false;
-  bool too_thick = false;  // readings over one sheet
+  bool too_thick = false;    // readings over one sheet
+  bool by_stuffing = false;  // no other sign of the place is as bad as what it is stuffed with
 };
 
 struct Repair {
@@ -106,7 +110,8 @@ struct Repair {
 
 struct Film {
   double median_um = 0, least_um = 0, greatest_um = 0;
-  std::string reading;  // factory, repainted, heavy, filler-likely
+  std::string reading;     // factory, repainted, heavy, filler-likely
+  bool off_scale = false;  // the greatest is only what the gauge goes to: the coat is thicker
 };
 
 struct Zone {

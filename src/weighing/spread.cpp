@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "geometry/area.hpp"
+#include "weighing/holes.hpp"
 #include "weighing/nearness.hpp"
 
 namespace tinworm::weighing {
@@ -65,12 +66,18 @@ double rusted_share(const std::vector<Spot>& spots, const body::Zone& zone,
   for (const Spot& spot : spots) {
     if (!spot.found || spot.is_repair) continue;
     const auto u = coordinate(spot.at, zone.runs), v = coordinate(spot.at, across);
-    if (!spot.size)
+    if (!spot.size) {
       others_mm2 += rules.unsized_area_share * zone_mm2;
-    else if (u && v)
-      placed.push_back({around(*u, spot.size->along_mm), around(*v, spot.size->across_mm)});
+      continue;
+    }
+    // Of several holes the largest lies at the place, the others somewhere beside it.
+    const survey::Size at_place = spot.size_of_holes ? spot.holes.front() : *spot.size;
+    const double place_mm2 = at_place.along_mm * at_place.across_mm;
+    if (spot.size_of_holes) others_mm2 += area_mm2(spot.holes) - place_mm2;
+    if (u && v)
+      placed.push_back({around(*u, at_place.along_mm), around(*v, at_place.across_mm)});
     else
-      others_mm2 += spot.size->along_mm * spot.size->across_mm;
+      others_mm2 += place_mm2;
   }
   const double placed_mm2 = placed.empty() ? 0 : geometry::union_area(placed);
   return std::min(1.0, (placed_mm2 + others_mm2) / zone_mm2);

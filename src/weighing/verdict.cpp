@@ -32,6 +32,7 @@ Level level_of(const Spot& spot, const Zone& zone, At end) {
                   : Level{Verdict::repair, "repair-not-relied-on"};
   }
   if (!spot.found) return {};
+  if (load_bearing && spot.by_stuffing && !at_low) return {Verdict::repair, "stuffed"};
   if (load_bearing && proved && near && step >= Step::weak)
     return {Verdict::do_not_drive, "weak-near-mount"};
   if (load_bearing && proved && step >= Step::thin)
@@ -62,6 +63,9 @@ std::string default_source(std::string_view rule) {
     return "UK MOT inspection manual, cars, Appendix A section 3 (light tapping: corroded or "
            "filled "
            "metal sounds duller)";
+  if (rule == "stuffed")
+    return "metal behind foam, paper, board, mesh or cement isn't there until somebody shows it "
+           "(common practice)";
   if (rule == "skin-holed")
     return "a holed skin lets water in and carries no load (common practice)";
   return "common practice";
@@ -72,6 +76,7 @@ std::vector<std::string_view> rests_on(std::string_view rule) {
   if (rule == "weak-near-mount") return {"near-radius", "weak-limit"};
   if (rule == "past-limit") return {"repair-limit", "weak-limit", "pit-limit"};
   if (rule == "weak") return {"weak-limit"};
+  if (rule == "stuffed") return {"stuffed.least", "stuffed.likely", "stuffed.most"};
   if (rule == "coverage" || rule == "nothing-found") return {"coverage-limit", "scope-share"};
   if (rule == "may-be-near") return {"near-radius"};
   if (rule == "judged-by-eye") return {"repair-limit"};

@@ -8,6 +8,7 @@
 #include "metal/repeatability.hpp"
 #include "metal/rusted_area.hpp"
 #include "weighing/burden.hpp"
+#include "weighing/holes.hpp"
 #include "weighing/metal_at.hpp"
 #include "weighing/nearness.hpp"
 #include "weighing/repair.hpp"
@@ -21,13 +22,31 @@ bool is_near(const Spot& spot) {
   return spot.near == Near::on_mount || spot.near == Near::within_radius;
 }
 
-std::optional<survey::Size> size_of(const survey::Spot& spot, const rules::Rules& rules,
-                                    bool& assumed) {
-  if (spot.size) return spot.size;
-  if (spot.hole) return spot.hole;
-  if (spot.rust != survey::Rust::hole) return std::nullopt;
-  assumed = true;
-  return survey::Size{rules.hole_mm, rules.hole_mm};
+std::vector<survey::Size> holes_of(const survey::Spot& spot) {
+  std::vector<survey::Size> holes;
+  if (spot.hole) holes.push_back(*spot.hole);
+  holes.insert(holes.end(), spot.other_holes.begin(), spot.other_holes.end());
+  return holes;
+}
+
+// Its holes, and the size of the whole place: they lie in what was recorded, else they are it.
+void set_size(Spot& spot, const survey::Spot& found, const rules::Rules& rules) {
+  spot.holes = holes_of(found);
+  spot.size = found.size;
+  if (found.size) return;
+  if (!spot.holes.empty()) {
+    spot.size = in_a_row(spot.holes);
+    spot.size_of_holes = spot.holes.size() > 1;
+  } else if (found.rust == survey::Rust::hole) {
+    spot.size = survey::Size{rules.hole_mm, rules.hole_mm};
+    spot.size_assumed = true;
+  }
+}
+
+std::optional<double> place_mm2(const Spot& spot) {
+  if (spot.size_of_holes) return area_mm2(spot.holes);
+  if (!spot.size) return std::nullopt;
+  return spot.size->along_mm * spot.size->across_mm;
 }
 
 double counts_as(body::Role role, bool near, const rules::Rules& rules) {
@@ -73,15 +92,16 @@ Spot weigh_spot(const survey::Spot& found, int index, const ZoneFacts& zone,
   spot.index = index;
   spot.rust = found.rust ? std::string(word(*found.rust)) : "";
   spot.at = found.at;
-  spot.size = size_of(found, context.rules, spot.size_assumed);
-  const Judgement judged = metal_at(
-      found, baseline, coating(context.survey, zone.entry, context.rules), context.gauging,
-      context.rules,
-      spot.size ? std::optional(spot.size->along_mm * spot.size->across_mm) : std::nullopt);
+  set_size(spot, found, context.rules);
+  const Judgement judged =
+      metal_at(found, baseline, coating(context.survey, zone.entry, context.rules), context.gauging,
+               context.rules, place_mm2(spot));
   spot.metal = judged.metal;
   spot.evidence = judged.evidence;
   spot.by_measure_or_hand = judged.by_measure_or_hand;
   spot.too_thick = judged.too_thick;
+  spot.stuffed = found.stuffed;
+  spot.by_stuffing = judged.by_stuffing;
   spot.found = has_sign_of_rust(found) || lost_unseen(spot.metal, context.rules);
   place(spot, zone, context);
   const auto least = [&](std::optional<double> pit_left) {
@@ -189,8 +209,11 @@ void weigh_film(Zone& zone, const survey::Zone& entry, const rules::Rules& rules
   const metal::FilmLimits limits = {rules.film_factory_um, rules.film_repainted_um,
                                     rules.film_heavy_um};
   const double greatest_um = metal::greatest(entry.film_um);
+  metal::FilmWord reading = metal::film_word(greatest_um, limits);
+  // How thick it is beyond the gauge's scale nobody knows.
+  if (entry.film_off_scale) reading = metal::FilmWord::filler_likely;
   zone.film = Film{metal::median(entry.film_um), metal::least(entry.film_um), greatest_um,
-                   std::string(metal::word(metal::film_word(greatest_um, limits)))};
+                   std::string(metal::word(reading)), entry.film_off_scale};
 }
 
 void weigh_entry(Zone& zone, const ZoneFacts& facts, const Context& context) {

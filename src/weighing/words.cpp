@@ -150,6 +150,20 @@ std::string metal_text(const Spot& spot) {
                      percent(span.high), how(spot));
 }
 
+std::string signs_text(const Spot& spot) {
+  std::string text;
+  if (spot.holes.size() > 1)
+    text = fmt::format("{} holes, the largest {:g} x {:g} mm", spot.holes.size(),
+                       spot.holes.front().along_mm, spot.holes.front().across_mm);
+  if (spot.stuffed)
+    text += fmt::format("{}stuffed with {}", text.empty() ? "" : ", ", word(*spot.stuffed));
+  return text;
+}
+
+std::string greatest_text(const Film& film) {
+  return fmt::format("{}{:.0f} um", film.off_scale ? "over " : "", film.greatest_um);
+}
+
 bool judged_below_readings(const MetalLeft& metal) {
   constexpr double rounding = 1e-9;
   return metal.kind == SpanKind::interval && metal.weighed.value < metal.shown.value - rounding;
@@ -190,11 +204,14 @@ std::string describe(const Spot& spot, const Zone& zone, std::string_view rule,
                     repair.reliable == false ? "can't be relied on" : "is not known", repair.why);
   } else {
     if (!spot.name.empty()) text += ", " + spot.name;
-    text += fmt::format(": {}, {}", word(spot.step), metal_text(spot));
+    const std::string signs = signs_text(spot);
+    text += fmt::format(": {}, {}{}{}", word(spot.step), signs, signs.empty() ? "" : ", ",
+                        metal_text(spot));
   }
   if (const std::string near = near_text(spot); !near.empty()) text += "; " + near;
   if (rule == "past-limit")
     text += fmt::format("; load-bearing metal is to keep {:.0f} %", percent(rules.repair_limit));
+  if (rule == "stuffed") text += "; the metal behind isn't there until somebody shows it";
   if (rule == "skin-holed") text += "; a skin: looks and water, not strength";
   return text;
 }

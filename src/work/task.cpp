@@ -7,6 +7,7 @@
 
 #include "survey/words.hpp"
 #include "weighing/verdict.hpp"
+#include "weighing/words.hpp"
 #include "work/cuts.hpp"
 #include "work/job.hpp"
 #include "work/reckon.hpp"
@@ -37,11 +38,17 @@ bool is_cut(const Spot& spot, const weighing::Zone& zone) {
   return spot.step >= (zone.role == body::Role::skin ? Step::holed : Step::thin);
 }
 
+// "rear end (3 holes, the largest 20 x 15 mm)"
+std::string named_with_signs(const Spot& spot) {
+  const std::string signs = weighing::signs_text(spot);
+  return signs.empty() ? spot.name : fmt::format("{} ({})", spot.name, signs);
+}
+
 Place place_of(const Spot& spot, const ZoneFacts& facts) {
   Place place;
   place.name = spot.is_repair ? fmt::format("repair {} ({})", spot.index + 1,
                                             word(repair_of(spot, facts).kind))
-                              : spot.name;
+                              : named_with_signs(spot);
   place.at = spot.at;
   if (!spot.size_assumed) place.size = spot.size;
   place.certain = spot.is_repair || spot.by_measure_or_hand || spot.step_high >= Step::thin;

@@ -71,7 +71,8 @@ TEST(Advice, OnWords) {
          s.also = {{"exhaust", "", "hanger new", std::nullopt, {}}};
        }},
       {"said-not-recorded",
-       "patched bracket, left: the words say \"patched\"; is that damage, and recorded as such "
+       "patched bracket, left (own-a): the words say \"patched\"; is that damage, and recorded as "
+       "such "
        "(\"repairs: - lapped\")? Words alone count for nothing: no step and no verdict knows of "
        "them.",
        own("patched bracket", false), own("patched bracket", true)},

@@ -143,6 +143,23 @@ TEST(MetalAt, HandsAndToolsCutInTheirOrder) {
   }
 }
 
+// Foam, paper, board, mesh or cement: the metal behind isn't there until somebody shows it.
+TEST(MetalAt, StuffingSaysThatTheMetalIsGone) {
+  survey::Spot found = spot("a", Rust::none);
+  found.stuffed = survey::Stuffed::mesh;
+  found.hand = Hand::firm;
+  const Spot got = weighed(found);
+  expect_span(got.metal.weighed, {0, .15, .50});
+  EXPECT_EQ(got.step, Step::weak);
+  EXPECT_EQ(got.evidence, Evidence::felt);
+  EXPECT_TRUE(got.found && got.by_measure_or_hand && got.by_stuffing);
+  found.hole = survey::Size{40, 25};
+  const Spot holed = weighed(found);
+  expect_span(holed.metal.weighed, {0, 0, 0});
+  EXPECT_EQ(holed.step, Step::holed);
+  EXPECT_FALSE(holed.by_stuffing);
+}
+
 // Worked by hand. One set of four readings .81 .78 .84 .80 and a reference 1.02 1.00 1.01 in the
 // survey. Sums of squares about the means: .001875 (3 df) and .0002 (2 df); pool with the prior
 // 5 x .04^2 = .008: s^2 = .010075/10 = .0010075, s = .031741, 10 df.

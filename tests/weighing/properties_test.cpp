@@ -96,12 +96,15 @@ void add_damage(survey::Spot& spot, int kind) {
     case 6:
       spot.pit_mm = {.2};
       break;
+    case 7:
+      spot.stuffed = survey::Stuffed::paper;
+      break;
     default:
       spot.metal_mm = {.1, .1};
   }
 }
 
-constexpr int kinds_of_damage = 8;
+constexpr int kinds_of_damage = 9;
 
 // As above, with zones known by tap alone and with damage whatever the rust word, "none" among
 // them.
@@ -127,7 +130,7 @@ survey::Survey damaged_survey(unsigned seed) {
 bool is_damaged(const survey::Spot& spot, const Spot& weighed, const rules::Rules& rules) {
   return spot.hole || spot.crack_mm || spot.hand == survey::Hand::gives ||
          spot.hand == survey::Hand::breaks || spot.tap == survey::Tap::crunches ||
-         spot.probe == survey::Probe::goes_in || !spot.pit_mm.empty() ||
+         spot.probe == survey::Probe::goes_in || !spot.pit_mm.empty() || spot.stuffed ||
          weighed.metal.weighed.value < rules.repair_limit;
 }
 

@@ -41,6 +41,12 @@ survey::Spot gives(std::string name) {
   return made;
 }
 
+survey::Spot stuffed(std::string name, std::optional<Rust> rust) {
+  survey::Spot made = spot(std::move(name), rust);
+  made.stuffed = survey::Stuffed::mesh;
+  return made;
+}
+
 survey::Spot measured(std::string name, double metal_mm) {
   survey::Spot made = spot(std::move(name), Rust::pitting);
   made.metal_mm = {metal_mm, metal_mm, metal_mm};
@@ -235,10 +241,10 @@ TEST(Verdict, ByRule) {
          s.zones[51].found = {spot("a", Rust::none)};
          s.zones[51].found[0].stuffed = survey::Stuffed::foam;
        },
-       Verdict::leave_alone,
-       Verdict::leave_alone,
+       Verdict::repair,
+       Verdict::do_not_drive,
        true,
-       {"nothing-found", "inside-not-seen"}},
+       {"stuffed", "may-be-near", "inside-not-seen"}},
       {"hidden behind a weak place",
        [](auto& s) {
          s.zones[51].found = {gives("a")};
@@ -284,6 +290,33 @@ TEST(Verdict, ByRule) {
        Verdict::leave_alone,
        true,
        {"nothing-found", "too-thick"}},
+      {"stuffed, far from a mount",
+       [](auto& s) { s.zones[11].found = {stuffed("a", Rust::none)}; },
+       Verdict::repair,
+       Verdict::repair,
+       false,
+       {"stuffed"}},
+      {"stuffed on a mount: holed, for all anybody knows",
+       [](auto& s) { s.zones[61].found = {stuffed("a", {})}; },
+       Verdict::repair,
+       Verdict::do_not_drive,
+       false,
+       {"stuffed"}},
+      {"stuffed, and it breaks",
+       [](auto& s) {
+         s.zones[61].found = {stuffed("a", {})};
+         s.zones[61].found[0].hand = Hand::breaks;
+       },
+       Verdict::do_not_drive,
+       Verdict::do_not_drive,
+       false,
+       {"weak-near-mount"}},
+      {"stuffed skin",
+       [](auto& s) { s.zones[41].found = {stuffed("a", {})}; },
+       Verdict::treat,
+       Verdict::treat,
+       false,
+       {"rusted"}},
       {"crunches in a zone known by tapping",
        [](auto& s) {
          s.seen[61].word = SeenWord::tap;
