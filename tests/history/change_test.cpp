@@ -50,6 +50,8 @@ const std::vector<Case> cases = {
      "holed since, between 2017-04-08 and 2025-04-12"},
     {"HoleHasGrown", found({"end: hole 20x10"}), found({"end: hole 30x20"}), Change::worse,
      "the hole has grown, between 2017-04-08 and 2025-04-12"},
+    {"MoreHoles", found({"end: hole 20x10"}), found({"end: hole 20x10 8"}), Change::worse,
+     "more holes since, between 2017-04-08 and 2025-04-12"},
     {"HoleAsItWas", found({"end: hole 20x10"}), found({"end: hole 21x10"}), Change::not_comparable,
      "rust then and now, never measured"},
     {"GivesSince", found({"end: scale, firm"}), found({"end: scale, gives"}), Change::worse,
