@@ -123,7 +123,12 @@ void ask_of_zones(Asking& asking) {
 void ask_of_car(Asking& asking, std::string_view where, std::string_view text,
                 survey::Place place) {
   const auto word = unrecorded(text, [](Damage) { return false; });
-  if (word) asking.of_car(kind, question(where, *word), std::string(why), place);
+  if (!word) return;
+  asking.of_car(kind,
+                fmt::format("{}: the words say \"{}\"; if the body is meant, is it recorded at its "
+                            "zone (\"{}\")?",
+                            where, word->found, word->offer),
+                std::string(why), place);
 }
 
 void ask_beside_zones(Asking& asking) {

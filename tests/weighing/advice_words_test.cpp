@@ -52,7 +52,8 @@ TEST(Advice, OnWords) {
        "(\"crack 30\")? Words alone count for nothing: no step and no verdict knows of them.",
        noted(std::nullopt), noted(30)},
       {"said-not-recorded",
-       "a gap: the words say \"cracked\"; is that damage, and recorded as such (\"crack 30\")? "
+       "a gap: the words say \"cracked\"; if the body is meant, is it recorded at its zone "
+       "(\"crack 30\")? "
        "Words alone count for nothing: no step and no verdict knows of them.",
        [](Survey& s) {
          s.gaps = {{"door by the cracked post", 4.5, 3.0, {}}};
@@ -61,7 +62,7 @@ TEST(Advice, OnWords) {
          s.gaps = {{"door, rear edge", 4.5, 3.0, {}}};
        }},
       {"said-not-recorded",
-       "also, exhaust: the words say \"rotten\"; is that damage, and recorded as such "
+       "also, exhaust: the words say \"rotten\"; if the body is meant, is it recorded at its zone "
        "(\"breaks\")? "
        "Words alone count for nothing: no step and no verdict knows of them.",
        [](Survey& s) {
