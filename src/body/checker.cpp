@@ -176,6 +176,11 @@ void check_mount(const Plan& plan, const Mount& mount, Problems& problems) {
     problems.push_back({mount.place, fmt::format("mount {} lies outside the body", mount.what),
                         text(mount.at), span(room(plan)), "correct its at"});
   }
+  for (const int number : mount.into)
+    if (plan.zone(number) == nullptr)
+      problems.push_back({mount.place,
+                          fmt::format("mount {} is welded into a zone this body lacks", mount.what),
+                          std::to_string(number), "", "correct the number, or add the zone"});
   for (const int number : mount.on) {
     const Zone* zone = plan.zone(number);
     if (zone == nullptr) {

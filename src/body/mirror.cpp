@@ -39,6 +39,7 @@ Mount mirrored(const Mount& mount) {
   Mount twin = mount;
   twin.at = mirrored(mount.at);
   twin.on = mirrored_numbers(mount.on);
+  twin.into = mirrored_numbers(mount.into);
   return twin;
 }
 

@@ -40,6 +40,8 @@ std::vector<Mount> read_mounts(Context& context, const yaml::Node* node) {
     const auto at = point3(context, map.required("at"), of("place"));
     mount.at = at.value_or(geometry::Point3{});
     mount.on = zones(context, map.required("on"), fmt::format("`on` of the mount {}", mount.what));
+    mount.into =
+        zones(context, map.optional("into"), fmt::format("`into` of the mount {}", mount.what));
     const bool twice = is_mirrored(context, map.optional("mirrored"), mount, at.has_value());
     map.finish();
     mounts.push_back(mount);

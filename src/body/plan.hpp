@@ -93,6 +93,7 @@ struct Zone {
   std::vector<Station> stations;
   std::string starts;      // where rust starts, in words
   std::vector<int> hides;  // zones usually worse than this one looks
+  bool doubler = false;    // a second sheet that spreads a mount's load: judged like the mount
   yaml::Place place;
 
   Side side() const;
@@ -104,7 +105,8 @@ struct Mount {
   std::string what;
   Carries carries = Carries::body;
   geometry::Point3 at;
-  std::vector<int> on;  // zones it stands on
+  std::vector<int> on;    // zones it stands on
+  std::vector<int> into;  // zones welded to those, which take its load on
   yaml::Place place;
 };
 
@@ -148,6 +150,7 @@ struct Plan {
   std::vector<Zone> zones;  // by number
   std::vector<Mount> mounts;
   std::vector<Box> boxes;
+  std::map<Side, std::vector<int>> sills;  // zones of the sill below each side's door openings
 
   const Zone* zone(int number) const;  // null if the body has none
 };

@@ -46,6 +46,17 @@ void check_references(Context& context, const std::set<int>& named) {
                       fmt::format("add zone {} or take it out here", reference.number)});
 }
 
+std::map<Side, std::vector<int>> read_sills(Context& context, const yaml::Node* node) {
+  if (!node) return {};
+  std::map<Side, std::vector<int>> sills;
+  yaml::MapReader map(*node, context.problems, "`sills`");
+  for (const Side side : {Side::left, Side::right})
+    if (const yaml::Node* of_side = map.optional(word(side)))
+      sills[side] = zones(context, of_side, fmt::format("the {} sill", word(side)));
+  map.finish();
+  return sills;
+}
+
 // All that is drawn, along the car.
 geometry::Interval run_along(const Plan& plan) {
   geometry::Interval run = plan.zones.front().extent.x;
@@ -81,6 +92,7 @@ Plan read(Context& context, const yaml::Node& root) {
   plan.zones = std::move(zones.zones);
   plan.mounts = read_mounts(context, map.optional("mounts"));
   plan.boxes = read_boxes(context, map.optional("boxes"));
+  plan.sills = read_sills(context, map.optional("sills"));
   map.finish();
   check_references(context, zones.named);
   return plan;

@@ -58,6 +58,7 @@ class ZoneReader {
     stations(map_.optional("stations"));
     zone_.starts = text(context_, map_.optional("starts"), of("starts"));
     zone_.hides = zones(context_, map_.optional("hides"), fmt::format("`hides` of {}", name()));
+    zone_.doubler = doubler(map_.optional("doubler"));
     map_.finish();
     zone_.extent = extent_.box();
     if (!area) zone_.area_m2 = largest_outline_m2();
@@ -72,6 +73,15 @@ class ZoneReader {
   template <typename Value>
   Value word(const yaml::Node* node, std::string_view key, std::span<const Word<Value>> words) {
     return one_of(context_, node, fmt::format("`{}` of {}", key, name()), words).value_or(Value{});
+  }
+
+  bool doubler(const yaml::Node* node) {
+    if (!node) return false;
+    const std::string_view word = yaml::scalar(*node, context_.problems, of("doubler"));
+    if (word == "true" || word.empty()) return word == "true";
+    context_.refuse({node->place, of("doubler") + " is not a known word", node->text, "true",
+                     "leave it out where there is no second sheet"});
+    return false;
   }
 
   void drawings(const yaml::Node* node) {

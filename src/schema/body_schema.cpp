@@ -70,7 +70,9 @@ Json zone() {
        {"starts", titled("starts", "Where rust starts, in words.", plan_text(),
                          {"bottom seam and both ends, from inside"})},
        {"hides", titled("hides", "Zones usually worse than this one looks.",
-                        list_of(zone_of("One of them.")))}});
+                        list_of(zone_of("One of them.")))},
+       {"doubler", titled("doubler", "A second sheet that spreads a mount's load.",
+                          {{"enum", {true, "true"}}})}});
   value["allOf"] = spans_where_needed();
   return value;
 }
@@ -124,6 +126,8 @@ Json mounts() {
               {"at", coordinates(3, "[x, y, z] in mm."), Need::required},
               {"on", titled("on", "The zones it stands on.", list_of(zone_of("One of them."))),
                Need::required},
+              {"into", titled("into", "Zones welded to those, which take its load on.",
+                              list_of(zone_of("One of them.")))},
               {"mirrored",
                titled("mirrored", "The other side has the same.", {{"enum", {true, "true"}}})}});
   mount["if"] = {{"required", {"mirrored"}}};
@@ -166,6 +170,14 @@ Json boxes() {
   return titled("boxes", "Thin-walled sections that carry load.", list);
 }
 
+Json sills() {
+  const auto side = [](const char* name) {
+    return titled(name, "From the outer wall inwards.", list_of(zone_of("One of them.")));
+  };
+  return titled("sills", "Zones of the sill below the door openings.",
+                map_of({{"left", side("left")}, {"right", side("right")}}));
+}
+
 }  // namespace
 
 Json body_schema() {
@@ -190,7 +202,8 @@ Json body_schema() {
        {"lines", lines()},
        {"zones", zones(), Need::required},
        {"mounts", mounts()},
-       {"boxes", boxes()}});
+       {"boxes", boxes()},
+       {"sills", sills()}});
   root["if"] = {{"properties", {{"construction", {{"const", body::word(Construction::unitary)}}}}}};
   root["then"] = without_frame();
   Json schema = {{"$schema", dialect}, {"$id", "urn:tinworm:body:1"}};
