@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include <fmt/core.h>
+#include <fmt/ranges.h>
 
 #include "body/box_checker.hpp"
 #include "geometry/area.hpp"
@@ -154,6 +155,48 @@ void check_hides(const Plan& plan, const Zone& zone, Problems& problems) {
   }
 }
 
+void check_joins(const Plan& plan, const Zone& zone, Problems& problems) {
+  for (const int joined : zone.joins) {
+    const Zone* other = plan.zone(joined);
+    if (joined == zone.number) {
+      problems.push_back({zone.place, fmt::format("zone {} joins itself", zone.number), "", "",
+                          "name the zones it is welded or bolted to"});
+    } else if (other == nullptr) {
+      problems.push_back({zone.place,
+                          fmt::format("zone {} joins a zone this body lacks", zone.number),
+                          std::to_string(joined), "", "correct the number, or add the zone"});
+    } else if (const double away_mm = geometry::distance_mm(zone.extent, other->extent);
+               away_mm > zone_spare_mm) {
+      problems.push_back({zone.place,
+                          fmt::format("zone {} joins zone {}, which lies {:.0f} mm away",
+                                      zone.number, joined, away_mm),
+                          "", "at most 60 mm",
+                          "correct the number, or the outlines and span of one of them"});
+    }
+  }
+}
+
+void check_opening(const Plan& plan, const Zone& zone, Problems& problems) {
+  if (zone.opening.empty() || plan.opening(zone.opening) != nullptr) return;
+  std::vector<std::string> names;
+  for (const Opening& opening : plan.openings) names.push_back(opening.name);
+  problems.push_back({zone.place,
+                      fmt::format("zone {} is seen by an opening the plan lacks", zone.number),
+                      zone.opening, fmt::format("{}", fmt::join(names, ", ")),
+                      "add it under openings, or correct `open`"});
+}
+
+void check_condition(const Plan& plan, const std::optional<Condition>& when, Problems& problems) {
+  if (!when) return;
+  const Option* option = plan.option(when->option);
+  const bool known = option != nullptr &&
+                     std::ranges::find(option->choices, when->choice) != option->choices.end();
+  if (known) return;
+  problems.push_back({when->place, "`when` names an option or a choice that the plan lacks",
+                      fmt::format("{}: {}", when->option, when->choice), "",
+                      "add it under options, or correct it here"});
+}
+
 void check_stations(const Plan& plan, const Zone& zone, Problems& problems) {
   for (const Station& station : zone.stations) {
     const std::string which = fmt::format("station {} of zone {}", station.name, zone.number);
@@ -222,6 +265,14 @@ void check_overlaps(const Plan& plan, Problems& problems) {
   }
 }
 
+void check_openings(const Plan& plan, Problems& problems) {
+  for (const Opening& opening : plan.openings)
+    if (std::ranges::none_of(plan.zones,
+                             [&](const Zone& zone) { return zone.opening == opening.name; }))
+      problems.push_back({opening.place, fmt::format("opening {} shows no zone", opening.name), "",
+                          "", "name it with `open` at the zones that it shows"});
+}
+
 void add_filled(std::vector<geometry::Outline>& shapes, const geometry::Outline& outline) {
   for (const geometry::Ring& ring : outline.rings) shapes.push_back({{ring}, {}});
 }
@@ -234,10 +285,18 @@ Problems check_plan(const Plan& plan) {
     check_drawings(plan, zone, problems);
     check_pair(plan, zone, problems);
     check_hides(plan, zone, problems);
+    check_joins(plan, zone, problems);
+    check_opening(plan, zone, problems);
     check_stations(plan, zone, problems);
   }
   check_overlaps(plan, problems);
-  for (const Mount& mount : plan.mounts) check_mount(plan, mount, problems);
+  for (const Mount& mount : plan.mounts) {
+    check_mount(plan, mount, problems);
+    check_condition(plan, mount.when, problems);
+  }
+  for (const auto& [view, lines] : plan.lines)
+    for (const Line& line : lines) check_condition(plan, line.when, problems);
+  check_openings(plan, problems);
   for (const Box& box : plan.boxes) check_box(plan, box, problems);
   std::stable_sort(problems.begin(), problems.end(),
                    [](const Problem& a, const Problem& b) { return a.place < b.place; });

@@ -1,5 +1,7 @@
 #include "body/line_reader.hpp"
 
+#include "body/option_reader.hpp"
+
 namespace tinworm::body {
 namespace {
 
@@ -20,6 +22,7 @@ Line read_line(Context& context, const yaml::Node& node, std::string_view view) 
     else if (filled->kind == yaml::Node::Kind::scalar)
       refuse_word(context, *filled, "the filling of " + what, {"paper"});
   }
+  line.when = condition(context, map.optional("when"), "the condition of " + what);
   map.finish();
   return line;
 }

@@ -8,6 +8,14 @@ std::vector<int> mirrored_numbers(std::vector<int> numbers) {
   return numbers;
 }
 
+// "carpet-left" and "carpet-right".
+std::string mirrored_name(const std::string& name) {
+  const std::string left = "-left", right = "-right";
+  if (name.ends_with(left)) return name.substr(0, name.size() - left.size()) + right;
+  if (name.ends_with(right)) return name.substr(0, name.size() - right.size()) + left;
+  return name;
+}
+
 }  // namespace
 
 int mirrored_number(int number) {
@@ -32,6 +40,8 @@ Zone mirrored(const Zone& zone) {
   for (Station& station : twin.stations) station.at = mirrored(station.at);
   twin.extent.y = mirrored(zone.extent.y);
   twin.hides = mirrored_numbers(zone.hides);
+  twin.joins = mirrored_numbers(zone.joins);
+  twin.opening = mirrored_name(zone.opening);
   return twin;
 }
 

@@ -1,6 +1,7 @@
 #include "body/mount_reader.hpp"
 
 #include "body/mirror.hpp"
+#include "body/option_reader.hpp"
 
 namespace tinworm::body {
 namespace {
@@ -42,6 +43,7 @@ std::vector<Mount> read_mounts(Context& context, const yaml::Node* node) {
     mount.on = zones(context, map.required("on"), fmt::format("`on` of the mount {}", mount.what));
     mount.into =
         zones(context, map.optional("into"), fmt::format("`into` of the mount {}", mount.what));
+    mount.when = condition(context, map.optional("when"), of("condition"));
     const bool twice = is_mirrored(context, map.optional("mirrored"), mount, at.has_value());
     map.finish();
     mounts.push_back(mount);

@@ -59,4 +59,14 @@ const Zone* Plan::zone(int number) const {
   return found == zones.end() ? nullptr : &*found;
 }
 
+const Option* Plan::option(std::string_view wanted) const {
+  const auto found = std::ranges::find(options, wanted, &Option::name);
+  return found == options.end() ? nullptr : &*found;
+}
+
+const Opening* Plan::opening(std::string_view wanted) const {
+  const auto found = std::ranges::find(openings, wanted, &Opening::name);
+  return found == openings.end() ? nullptr : &*found;
+}
+
 }  // namespace tinworm::body

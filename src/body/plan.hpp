@@ -7,6 +7,7 @@
 #include <memory>
 #include <optional>
 #include <string>
+#include <string_view>
 #include <utility>
 #include <vector>
 
@@ -63,6 +64,23 @@ bool under_near_rule(Carries carries);
 Side side_of(int number);
 std::optional<int> pair_of(int number);  // the other side's number
 
+struct Option {                      // what one car of this body has and another hasn't
+  std::string name;                  // "steering"
+  std::vector<std::string> choices;  // "left", "right"
+};
+
+struct Condition {  // one choice of an option
+  std::string option, choice;
+  yaml::Place place;
+};
+
+struct Opening {  // what is lifted or taken off to see behind it
+  std::string name;
+  std::string how;     // "carpet up"
+  double minutes = 0;  // common practice, of one person
+  yaml::Place place;
+};
+
 struct Station {  // a named place where one measures again years later
   std::string name;
   geometry::Point3 at;
@@ -94,6 +112,8 @@ struct Zone {
   std::string starts;      // where rust starts, in words
   std::vector<int> hides;  // zones usually worse than this one looks
   bool doubler = false;    // a second sheet that spreads a mount's load: judged like the mount
+  std::vector<int> joins;  // zones it is welded or bolted to
+  std::string opening;     // by which one looks behind it; empty: none
   yaml::Place place;
 
   Side side() const;
@@ -105,8 +125,9 @@ struct Mount {
   std::string what;
   Carries carries = Carries::body;
   geometry::Point3 at;
-  std::vector<int> on;    // zones it stands on
-  std::vector<int> into;  // zones welded to those, which take its load on
+  std::vector<int> on;            // zones it stands on
+  std::vector<int> into;          // zones welded to those, which take its load on
+  std::optional<Condition> when;  // only on cars that have this
   yaml::Place place;
 };
 
@@ -115,6 +136,7 @@ struct Line {  // line work without a zone
   std::optional<Layer> layer;  // none: on both sheets
   std::vector<geometry::Outline> shapes;
   std::string path;
+  std::optional<Condition> when;
   bool filled_with_paper = false;  // hides what lies beneath (glass, wheels)
 };
 
@@ -151,8 +173,12 @@ struct Plan {
   std::vector<Mount> mounts;
   std::vector<Box> boxes;
   std::map<Side, std::vector<int>> sills;  // zones of the sill below each side's door openings
+  std::vector<Option> options;
+  std::vector<Opening> openings;
 
-  const Zone* zone(int number) const;  // null if the body has none
+  const Option* option(std::string_view wanted) const;    // null if the body has none
+  const Opening* opening(std::string_view wanted) const;  // likewise
+  const Zone* zone(int number) const;                     // null if the body has none
 };
 
 using PlanPtr = std::shared_ptr<const Plan>;

@@ -5,6 +5,7 @@
 #include "body/box_reader.hpp"
 #include "body/line_reader.hpp"
 #include "body/mount_reader.hpp"
+#include "body/option_reader.hpp"
 #include "body/zone_reader.hpp"
 #include "geometry/area.hpp"
 
@@ -93,6 +94,8 @@ Plan read(Context& context, const yaml::Node& root) {
   plan.mounts = read_mounts(context, map.optional("mounts"));
   plan.boxes = read_boxes(context, map.optional("boxes"));
   plan.sills = read_sills(context, map.optional("sills"));
+  plan.options = read_options(context, map.optional("options"));
+  plan.openings = read_openings(context, map.optional("openings"));
   map.finish();
   check_references(context, zones.named);
   return plan;

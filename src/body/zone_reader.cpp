@@ -58,6 +58,8 @@ class ZoneReader {
     stations(map_.optional("stations"));
     zone_.starts = text(context_, map_.optional("starts"), of("starts"));
     zone_.hides = zones(context_, map_.optional("hides"), fmt::format("`hides` of {}", name()));
+    zone_.joins = zones(context_, map_.optional("joins"), fmt::format("`joins` of {}", name()));
+    zone_.opening = text(context_, map_.optional("open"), of("opening"));
     zone_.doubler = doubler(map_.optional("doubler"));
     map_.finish();
     zone_.extent = extent_.box();

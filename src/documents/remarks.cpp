@@ -1,22 +1,17 @@
 #include "documents/remarks.hpp"
 
+#include <algorithm>
 #include <cmath>
 
 #include <fmt/format.h>
 
 #include "quantity/tyre.hpp"
+#include "survey/told.hpp"
 
 namespace tinworm::documents {
 namespace {
 
 constexpr double suspect_years = 6, replace_years = 10;  // common practice
-
-std::string when_words(const survey::Also& item) {
-  if (!item.when) return "";
-  const auto* when = std::get_if<survey::When>(&*item.when);
-  if (!when) return "by " + std::get<quantity::PartialDate>(*item.when).text();
-  return *when == survey::When::before_use ? "before it is driven" : "at the next survey";
-}
 
 // ", 24 years old"; empty where the code leaves it open.
 std::string years_old(const survey::Also& item, const quantity::PartialDate& on) {
@@ -36,10 +31,9 @@ std::string remark(const survey::Also& item, const quantity::PartialDate& on) {
 
 std::vector<const survey::Also*> before_use(const survey::Survey& survey) {
   std::vector<const survey::Also*> items;
-  for (const survey::Also& item : survey.also) {
-    const auto* when = item.when ? std::get_if<survey::When>(&*item.when) : nullptr;
-    if (when && *when == survey::When::before_use) items.push_back(&item);
-  }
+  for (const survey::Also& item : survey.also)
+    if (survey::is_before_use(item)) items.push_back(&item);
+  std::ranges::stable_partition(items, [](const auto* item) { return is_at_once(*item); });
   return items;
 }
 
@@ -53,8 +47,7 @@ std::string tyre_age(const survey::Also& item, const quantity::PartialDate& on) 
                        made->text(), std::floor(on.middle_year() - 2000));
   if (*years < 0)
     return fmt::format("made in {}, after the survey: read the code again", made->text());
-  std::string age =
-      fmt::format("made in {}: {:.0f} years old", made->text(), std::floor(*years));
+  std::string age = fmt::format("made in {}: {:.0f} years old", made->text(), std::floor(*years));
   if (*years > replace_years) return age + "; over 10: replace them whatever the tread";
   if (*years > suspect_years) return age + "; over 6: suspect, have them looked at";
   return age;
@@ -65,10 +58,8 @@ void write_remarks(Flow& flow, const survey::Survey& survey) {
   flow.section("What else was seen", "also");
   std::vector<Row> rows;
   for (const survey::Also& item : survey.also)
-    rows.push_back({{item.what, item.say, tyre_age(item, survey.visit.date), when_words(item)},
-                    "",
-                    "",
-                    false});
+    rows.push_back(
+        {{item.what, item.say, tyre_age(item, survey.visit.date), when_text(item)}, "", "", false});
   flow.table({{"what", 1.2},
               {"as found", 2.2},
               {"age by the date code, on the day of the survey", 2.2},

@@ -1,5 +1,6 @@
 #include "geometry/space.hpp"
 
+#include <algorithm>
 #include <cmath>
 
 namespace tinworm::geometry {
@@ -7,6 +8,10 @@ namespace {
 
 Interval hull(const Interval& a, const Interval& b) {
   return {std::min(a.low, b.low), std::max(a.high, b.high)};
+}
+
+double apart(const Interval& a, const Interval& b) {
+  return std::max({0.0, a.low - b.high, b.low - a.high});
 }
 
 }  // namespace
@@ -18,6 +23,10 @@ double distance_mm(const Point3& point, const Box3& box) {
 
 double distance_mm(const Point3& a, const Point3& b) {
   return std::hypot(a.x_mm - b.x_mm, a.y_mm - b.y_mm, a.z_mm - b.z_mm);
+}
+
+double distance_mm(const Box3& a, const Box3& b) {
+  return std::hypot(apart(a.x, b.x), apart(a.y, b.y), apart(a.z, b.z));
 }
 
 Box3 hull(const Box3& a, const Box3& b) {

@@ -4,6 +4,7 @@
 
 #include "output/figures.hpp"
 #include "weighing/holes.hpp"
+#include "survey/told.hpp"
 
 namespace tinworm::output {
 namespace {
@@ -217,16 +218,11 @@ ordered_json questions(const std::vector<weighing::Advice>& advice) {
 ordered_json also(const survey::Survey& survey) {
   ordered_json json = ordered_json::array();
   for (const survey::Also& item : survey.also) {
-    ordered_json when;
-    if (item.when) {
-      const auto* moment = std::get_if<survey::When>(&*item.when);
-      when = moment != nullptr ? std::string(word(*moment))
-                               : std::get<survey::PartialDate>(*item.when).text();
-    }
     json.push_back({{"what", item.what},
+                    {"matter", word(item.matter)},
                     {"code", text_or_null(item.code)},
                     {"say", text_or_null(item.say)},
-                    {"when", when}});
+                    {"when", text_or_null(survey::when_word(item))}});
   }
   return json;
 }

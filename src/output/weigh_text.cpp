@@ -9,6 +9,7 @@
 #include "output/display_width.hpp"
 #include "output/figures.hpp"
 #include "output/zone_text.hpp"
+#include "survey/told.hpp"
 #include "weighing/words.hpp"
 #include "yaml/characters.hpp"
 
@@ -65,12 +66,14 @@ std::string reasons(const Result& result, const TextStyle& style) {
 
 // What the owner must see to first, whatever the metal says.
 std::string before_use(const Result& result, const TextStyle& style) {
-  std::string lines;
+  std::string at_once, lines;
   for (const survey::Also& item : result.survey.also) {
-    const auto* when = item.when ? std::get_if<survey::When>(&*item.when) : nullptr;
-    if (when && *when == survey::When::before_use) lines += bullet(also_text(item), style);
+    if (survey::is_at_once(item))
+      at_once += bullet(also_text(item), style);
+    else if (survey::is_before_use(item))
+      lines += bullet(also_text(item), style);
   }
-  return section("Before it is driven", lines, style);
+  return section("At once", at_once, style) + section("Before it is driven", lines, style);
 }
 
 // Each rule named above, once, and where it comes from.
@@ -244,12 +247,7 @@ std::string also(const Result& result, const TextStyle& style) {
   std::string lines;
   for (const survey::Also& item : result.survey.also) {
     std::string line = also_text(item);
-    if (item.when) {
-      const auto* when = std::get_if<survey::When>(&*item.when);
-      line += !when ? "; by " + std::get<survey::PartialDate>(*item.when).text()
-              : *when == survey::When::before_use ? "; before it is driven"
-                                                  : "; at the next survey";
-    }
+    if (item.when) line += "; " + survey::when_text(item);
     lines += bullet(line, style);
   }
   return section("Also", lines, style);

@@ -138,6 +138,9 @@ std::string repair_line(const weighing::Zone& zone, const weighing::Repair& judg
   std::string line = zone.number > 0 ? fmt::format("{} ", zone.number) : "";
   line += fmt::format("{}: {}", zone_name(zone), spaced(word(repair.kind)));
   if (repair.joint) line += ", " + spaced(word(*repair.joint));
+  for (const survey::Joint joint : repair.other_joints) line += ", " + spaced(word(joint));
+  if (repair.sides) line += ", " + spaced(word(*repair.sides));
+  if (repair.layers) line += fmt::format(", {} layers", *repair.layers);
   line += ", " + (repair.date ? repair.date->text() : std::string("no date"));
   const bool skin = zone.role == body::Role::skin;
   switch (trust(judged)) {

@@ -42,6 +42,25 @@ Json area() {
   return titled("area", "Developed; the largest outline's if left out.", value, {"0.31 m2"});
 }
 
+Json options() {
+  Json choices = list_of(plan_text());
+  choices["minItems"] = 2;
+  return titled("options", "What one car of this body has and another hasn't.",
+                {{"type", "object"}, {"additionalProperties", choices}},
+                {{{"steering", {"left", "right"}}}});
+}
+
+Json openings() {
+  const Json opening =
+      map_of({{"how", titled("how", "What is done.", plan_text(), {"carpet up"}), Need::required},
+              {"minutes",
+               titled("minutes", "For one person.",
+                      {{"type", "integer"}, {"minimum", 1}, {"maximum", 960}}, {20}),
+               Need::required}});
+  return titled("openings", "What is lifted or taken off to look behind it, by name.",
+                {{"type", "object"}, {"additionalProperties", opening}});
+}
+
 Json zone() {
   Json value = map_of(
       {{"name",
@@ -71,6 +90,10 @@ Json zone() {
                          {"bottom seam and both ends, from inside"})},
        {"hides", titled("hides", "Zones usually worse than this one looks.",
                         list_of(zone_of("One of them.")))},
+       {"joins",
+        titled("joins", "Zones it is welded or bolted to.", list_of(zone_of("One of them.")))},
+       {"open",
+        titled("open", "The opening by which one looks behind it.", plan_text(), {"carpet-left"})},
        {"doubler", titled("doubler", "A second sheet that spreads a mount's load.",
                           {{"enum", {true, "true"}}})}});
   value["allOf"] = spans_where_needed();
@@ -128,6 +151,7 @@ Json mounts() {
                Need::required},
               {"into", titled("into", "Zones welded to those, which take its load on.",
                               list_of(zone_of("One of them.")))},
+              {"when", condition()},
               {"mirrored",
                titled("mirrored", "The other side has the same.", {{"enum", {true, "true"}}})}});
   mount["if"] = {{"required", {"mirrored"}}};
@@ -203,6 +227,8 @@ Json body_schema() {
        {"zones", zones(), Need::required},
        {"mounts", mounts()},
        {"boxes", boxes()},
+       {"options", options()},
+       {"openings", openings()},
        {"sills", sills()}});
   root["if"] = {{"properties", {{"construction", {{"const", body::word(Construction::unitary)}}}}}};
   root["then"] = without_frame();

@@ -59,6 +59,15 @@ Json path() {
                 {"M 420 130 L 1870 130 L 1870 300 L 420 300 Z"});
 }
 
+Json condition() {
+  return titled("when", "Only on cars that have this choice of an option.",
+                {{"type", "object"},
+                 {"minProperties", 1},
+                 {"maxProperties", 1},
+                 {"additionalProperties", plan_text()}},
+                {{{"steering", "right"}}});
+}
+
 Json line() {
   return map_of(
       {{"weight", titled("weight", "What the line shows.", words(body::weight_words())),
@@ -66,6 +75,7 @@ Json line() {
        {"sheet",
         titled("sheet", "The sheet it is drawn on; both if left out.", words(body::layer_words()))},
        {"path", path(), Need::required},
+       {"when", condition()},
        {"filled", titled("filled", "Hides what lies beneath: glass, wheels.", word(paper))}});
 }
 

@@ -10,6 +10,7 @@ Json plan_length(double low, double high);
 Json coordinate();
 Json coordinates(std::size_t count, std::string_view how);  // [x, y, z] or the like
 Json path();
+Json condition();  // `{steering: right}`
 
 Json line();
 Json lines();  // refers to #/$defs/line

@@ -12,6 +12,8 @@ Json finding();
 // `- let-in, seam-weld, 300x120, 2021-05, cut-out, sound`, or a map with `kind`.
 Json repair();
 
+Json position();  // `x 1150 z 200`, or a map of axes
+
 // A field with what an editor shows of it.
 Key key_of(const survey::FieldFacts& facts);
 

@@ -176,4 +176,16 @@ Json words(const std::vector<Meaning>& meanings) {
   return {{"description", description}, {"enum", all}};
 }
 
+Json several_words(Json words) {
+  std::vector<std::string> known = words["enum"];
+  const std::string one = pattern::one_of({known.begin(), known.end()});
+  Json value = matching(one + "(?: +" + one + ")*", "one word, or several between spaces");
+  value["type"] = {"string", "array"};
+  value["minItems"] = 1;
+  value["uniqueItems"] = true;
+  value["items"] = {{"enum", known}};
+  value["description"] = words["description"];
+  return value;
+}
+
 }  // namespace tinworm::schema

@@ -64,6 +64,9 @@ struct Meaning {
 };
 Json words(const std::vector<Meaning>& meanings);
 
+// Several of them between spaces or as a list.
+Json several_words(Json words);
+
 template <class Word>
 Json words() {
   std::vector<Meaning> all;

@@ -32,7 +32,9 @@ Json car() {
                          titled("odometer", "What the odometer shows, with its unit.",
                                 matching(pattern::distance(), "a distance with its unit: 61200 mi"),
                                 {"61200 mi", "98500 km"})},
+                        {"colour", titled("colour", "Of the body.", name(), {"green"})},
                         {"chassis-number", titled("chassis number", "Private.", name())},
+                        {"engine-number", titled("engine number", "Private.", name())},
                         {"registration", titled("registration", "Private.", name())},
                         {"owner", titled("owner", "Private.", name())}}));
 }
@@ -52,6 +54,7 @@ Json visit() {
            {"interest", titled("interest", "Any interest of the surveyor in a sale of this car.",
                                text(), {"none"})},
            {"place", titled("place", "Where it was. Private.", text())},
+           {"weather", titled("weather", "Whether the car was dry.", words<survey::Weather>())},
            {"leave", titled("leave", "What the owner agreed to have lifted, scraped, probed.",
                             leave, {Json::array({"carpets", "underseal", "probe"})})}}));
 }
@@ -96,6 +99,8 @@ Json photo_folder() {
 Json gaps() {
   Json gap = map_of(
       {{"where", titled("where", "Which gap.", name(), {"left door rear edge"}), Need::required},
+       {"side", titled("side", "Of the car.", {{"enum", {"left", "right"}}})},
+       {"kind", titled("kind", "What was measured; a gap if left out.", words<survey::GapKind>())},
        {"wheels", titled("wheels", "Its width with the car on its wheels.",
                          length(survey::gap_range), {"4.5 mm"})},
        {"lift", titled("lift", "Its width with the car on the lift.", length(survey::gap_range),
@@ -110,6 +115,7 @@ Json also() {
   Json words_of_when = words<survey::When>();
   when.erase("description");
   const std::string how = words_of_when["description"];
+  const Json driven = matching(pattern::distance(), "");
   return titled(
       "also", "What else the owner must know.",
       list_of(
@@ -119,8 +125,47 @@ Json also() {
                                            "the last three or four digits, in quotes: \"0301\""),
                                   {"0301"})},
                   {"say", titled("say", "What is to be said.", text())},
-                  {"when", titled("when", "When it must be seen to: a date, or" + how,
-                                  {{"anyOf", {{{"enum", words_of_when["enum"]}}, when}}})}})));
+                  {"when", titled("when",
+                                  "When it must be seen to: a date, what the odometer will show "
+                                  "(65000 mi), or" +
+                                      how,
+                                  {{"anyOf",
+                                    {{{"enum", words_of_when["enum"]}},
+                                     when,
+                                     {{"type", "string"}, {"pattern", driven["pattern"]}}}}})}})));
+}
+
+Json summary() {
+  Json words = text();
+  words["maxLength"] = survey::summary_characters;
+  return titled("summary", "Your own words for the first page; on the owner's papers only.", words);
+}
+
+Json tools() {
+  return titled("tools", "What was used.", several_words(words<survey::Tool>()),
+                {Json::array({"gauge", "scope", "tap"})});
+}
+
+// Which options there are the body plan says; its reader weighs them.
+Json fitted() {
+  return titled("fitted", "The body plan's options of this car: `tinworm bodies NAME` lists them.",
+                {{"type", "object"}, {"additionalProperties", name()}}, {{{"steering", "right"}}});
+}
+
+Json opened() {
+  Json cut =
+      map_of({{"date", titled("date", "Of the cut.", date())},
+              {"metal", titled("metal", "Readings at the cut.", lengths(survey::metal_range))},
+              {"say", titled("say", "What it showed.", text(), {"membrane gone"})}});
+  cut["anyOf"] = {{{"required", {"metal"}}}, {{"required", {"say"}}}};
+  const Json places = {{"type", "object"}, {"additionalProperties", cut}};
+  return titled("opened", "After work: what the cut showed, by zone and place.",
+                {{"type", "object"},
+                 {"patternProperties",
+                  {{"^" + pattern::zone_number() + "$", places},
+                   {"^own-[a-z]$", places},
+                   {pattern::whole(pattern::zone_name()), places}}},
+                 {"additionalProperties", false}});
 }
 
 Json price() {
@@ -145,10 +190,14 @@ Json survey_schema() {
               {"kept", kept()},
               {"gauges", gauges()},
               {"photos", photo_folder()},
+              {"summary", summary()},
+              {"tools", tools()},
+              {"fitted", fitted()},
               {"gaps", gaps()},
               {"seen", seen()},
               {"zones", zones()},
               {"also", also()},
+              {"opened", opened()},
               {"price", price()}});
   Json schema = {{"$schema", dialect}, {"$id", "urn:tinworm:survey:1"}};
   schema.update(

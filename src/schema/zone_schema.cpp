@@ -87,6 +87,11 @@ Json own_zone() {
       {"role", titled("role", "What it does for the car.", words(body::role_words())),
        Need::required},
       {"side", titled("side", "Where it is.", words(body::side_words())), Need::required}};
+  keys.push_back(
+      {"view", titled("view", "The view that it is drawn in.", words(body::view_words()))});
+  keys.push_back({"at", position()});
+  keys.push_back({"carries", titled("carries", "What it holds: a mount of its own.",
+                                    words(body::carries_words()))});
   for (Key& key : zone_keys()) keys.push_back(std::move(key));
   return titled("zone of the survey's own", "A part that the body plan doesn't know.",
                 map_of(keys));

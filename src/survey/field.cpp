@@ -6,6 +6,7 @@
 #include <fmt/ranges.h>
 
 #include "survey/hole.hpp"
+#include "survey/inside.hpp"
 #include "survey/photo.hpp"
 #include "survey/position.hpp"
 #include "survey/value.hpp"
@@ -41,6 +42,13 @@ Field<Of> word_field(FieldFacts facts, std::optional<Word> Of::*at) {
       std::move(facts), at,
       [what](Page& page, const Node& node) { return word_of<Word>(page, node, what); },
       if_told([](Word value) { return word(value); }));
+}
+
+template <class Word>
+std::string words_text(const std::vector<Word>& all) {
+  std::vector<std::string_view> texts;
+  for (const Word each : all) texts.push_back(word(each));
+  return fmt::format("{}", fmt::join(texts, " "));
 }
 
 template <class Of>
@@ -138,12 +146,81 @@ Field<Spot> pits_field() {
       }));
 }
 
-Field<Spot> position_field() {
+template <class Of>
+Field<Of> position_field() {
   return member({.key = "at",
                  .meaning = "Not needed where the spot has a station's name.",
                  .writing = Writing::position,
                  .heading = "at"},
-                &Spot::at, read_position, position_text);
+                &Of::at, read_position, position_text);
+}
+
+template <class Of>
+Field<Of> sheet_field(std::string_view meaning) {
+  return member({.key = "sheet",
+                 .meaning = meaning,
+                 .writing = Writing::sheet,
+                 .range = &sheet_range,
+                 .heading = "sheet",
+                 .examples = {"1.1 mm", "20 SWG", "20 US"}},
+                &Of::sheet_mm, sheet_mm,
+                if_told([](double sheet_mm) { return fmt::format("{:g}", sheet_mm); }));
+}
+
+Field<Spot> shape_field() {
+  return member(
+      {.key = "shape",
+       .meaning = "Out of shape, or filled: no rust, but a sign of what lies beneath.",
+       .writing = Writing::words,
+       .terms = terms<Shape>(),
+       .heading = "shape",
+       .alone = Alone::yes,
+       .counts = Counts::yes},
+      &Spot::shapes,
+      [](Page& page, const Node& node) { return words_of_list<Shape>(page, node, "a shape"); },
+      words_text<Shape>);
+}
+
+std::vector<Joint> joints_of(const Repair& repair) {
+  std::vector<Joint> all = repair.other_joints;
+  if (repair.joint) all.insert(all.begin(), *repair.joint);
+  return all;
+}
+
+Field<Repair> joint_field() {
+  return {{.key = "joint",
+           .meaning = "How it is joined; in several ways where it is.",
+           .what = "a joint",
+           .writing = Writing::words,
+           .terms = terms<Joint>(),
+           .heading = "joint",
+           .alone = Alone::yes,
+           .sale = Sale::shown},
+          [](Page& page, const Node& node, Repair& repair) {
+            std::vector<Joint> all = words_of_list<Joint>(page, node, "a joint");
+            if (all.empty()) return;
+            repair.joint = all.front();
+            repair.other_joints.assign(all.begin() + 1, all.end());
+          },
+          [](const Repair& repair) { return words_text(joints_of(repair)); },
+          [](const Repair& from, Repair& to) {
+            to.joint = from.joint;
+            to.other_joints = from.other_joints;
+          }};
+}
+
+Field<Repair> layers_field() {
+  return member(
+      {.key = "layers",
+       .meaning = "How many sheets lie on one another.",
+       .writing = Writing::count,
+       .range = &layers_range,
+       .heading = "layers",
+       .sale = Sale::shown,
+       .examples = {"3"}},
+      &Repair::layers,
+      [](Page& page, const Node& node) { return whole_number(page, node, layers_range); },
+      if_told([](int layers) { return fmt::format("{}", layers); }));
 }
 
 Field<Repair> kind_field() {
@@ -151,6 +228,7 @@ Field<Repair> kind_field() {
            .meaning = "What was done.",
            .writing = Writing::word,
            .terms = terms<RepairKind>(),
+           .heading = "repair",
            .alone = Alone::yes,
            .counts = Counts::yes,
            .sale = Sale::shown},
@@ -167,6 +245,7 @@ Field<Repair> now_field() {
        .meaning = "How the repair is today; sound if left out.",
        .writing = Writing::word,
        .terms = terms<Now>(),
+       .heading = "now",
        .alone = Alone::yes,
        .sale = Sale::shown},
       [](Page& page, const Node& node, Repair& repair) {
@@ -185,6 +264,7 @@ Field<Repair> date_field() {
       {.key = "date",
        .meaning = "When it was done.",
        .writing = Writing::date,
+       .heading = "date",
        .alone = Alone::yes,
        .sale = Sale::shown},
       &Repair::date,
@@ -211,6 +291,42 @@ Field<Zone> film_field() {
           }};
 }
 
+Field<Zone> inside_field() {
+  return {{.key = "inside",
+           .meaning = "For boxes and layers: whether the inside was looked into.",
+           .writing = Writing::inside,
+           .terms = terms<Inside>(),
+           .heading = "inside",
+           .examples = {"scoped", "part 40 %"}},
+          [](Page& page, const Node& node, Zone& zone) { read_inside(page, node, zone); },
+          [](const Zone& zone) { return inside_text(zone); },
+          [](const Zone& from, Zone& to) {
+            to.inside = from.inside;
+            to.inside_share = from.inside_share;
+          }};
+}
+
+Field<Zone> drains_field() {
+  return {{.key = "drains",
+           .meaning = "How the drain holes are, all of them or by place.",
+           .writing = Writing::drains,
+           .terms = terms<Drains>(),
+           .heading = "drains",
+           .examples = {"open", "front end blocked, rear end open"}},
+          [](Page& page, const Node& node, Zone& zone) { read_drains(page, node, zone); },
+          [](const Zone& zone) { return drains_text(zone); },
+          [](const Zone& from, Zone& to) {
+            to.drains = from.drains;
+            to.drains_at = from.drains_at;
+          }};
+}
+
+Field<Zone> marks_field() {
+  return member(
+      {.key = "mark", .meaning = "How to find a measured place again.", .writing = Writing::marks},
+      &Zone::marks, read_marks, marks_text);
+}
+
 }  // namespace
 
 std::vector<std::string> FieldFacts::words() const {
@@ -224,7 +340,7 @@ const std::vector<Field<Spot>>& finding_fields() {
   constexpr Alone alone = Alone::yes;
   constexpr Sale shown = Sale::shown;
   static const std::vector<Field<Spot>> fields = {
-      position_field(),
+      position_field<Spot>(),
       word_field({.key = "rust",
                   .meaning = "What is seen.",
                   .heading = "rust",
@@ -266,6 +382,7 @@ const std::vector<Field<Spot>>& finding_fields() {
                   .counts = yes,
                   .on_paper = "stuffed with "},
                  &Spot::stuffed),
+      shape_field(),
       hole_field(),
       crack_field(),
       size_field({.key = "size",
@@ -296,27 +413,39 @@ const std::vector<Field<Repair>>& repair_fields() {
   constexpr Alone alone = Alone::yes;
   constexpr Sale shown = Sale::shown;
   static const std::vector<Field<Repair>> fields = {
+      position_field<Repair>(),
       kind_field(),
-      word_field({.key = "joint",
-                  .meaning = "How it is joined.",
-                  .what = "a joint",
+      joint_field(),
+      word_field({.key = "sides",
+                  .meaning = "Whether a side of it isn't welded.",
+                  .what = "a repair's sides",
+                  .heading = "sides",
                   .alone = alone,
                   .sale = shown},
-                 &Repair::joint),
+                 &Repair::sides),
+      layers_field(),
       size_field({.key = "size",
                   .meaning = "Along and across the zone; one figure alone is along it.",
+                  .heading = "size",
                   .alone = alone,
                   .sale = shown},
                  &Repair::size, size_mm),
+      sheet_field<Repair>("Thickness of the repair's own sheet when new."),
+      readings_field({.key = "metal",
+                      .meaning = "Thickness of metal, read on the repair.",
+                      .heading = "readings",
+                      .sale = shown},
+                     metal_range, &Repair::metal_mm),
       date_field(),
       word_field({.key = "beneath",
                   .meaning = "What became of the rusted metal.",
                   .what = "what is beneath",
+                  .heading = "beneath",
                   .alone = alone,
                   .sale = shown},
                  &Repair::beneath),
       now_field(),
-      photo_field({.key = "photo", .meaning = ""}, &Repair::photos),
+      photo_field({.key = "photo", .meaning = "", .heading = "photo"}, &Repair::photos),
       note_field<Repair>(),
   };
   return fields;
@@ -324,26 +453,16 @@ const std::vector<Field<Repair>>& repair_fields() {
 
 const std::vector<Field<Zone>>& zone_fields() {
   static const std::vector<Field<Zone>> fields = {
-      word_field({.key = "inside",
-                  .meaning = "For boxes and layers: whether the inside was looked into.",
-                  .heading = "inside"},
-                 &Zone::inside),
+      inside_field(),
       readings_field({.key = "reference",
                       .meaning = "Readings on sound metal of the same sheet.",
                       .heading = "reference",
                       .examples = {"1.02 1.00 1.01", "18 SWG"}},
                      reference_range, &Zone::reference_mm),
-      member({.key = "sheet",
-              .meaning = "Thickness of the sheet when new, where it is known.",
-              .writing = Writing::sheet,
-              .range = &sheet_range,
-              .heading = "sheet",
-              .examples = {"1.1 mm", "20 SWG", "20 US"}},
-             &Zone::sheet_mm, sheet_mm,
-             if_told([](double sheet_mm) { return fmt::format("{:g}", sheet_mm); })),
+      sheet_field<Zone>("Thickness of the sheet when new, where it is known."),
       film_field(),
-      word_field({.key = "drains", .meaning = "How the drain holes are.", .heading = "drains"},
-                 &Zone::drains),
+      drains_field(),
+      marks_field(),
       photo_field({.key = "photos", .meaning = "", .heading = "photo"}, &Zone::photos),
       note_field<Zone>(),
   };

@@ -19,6 +19,11 @@ namespace tinworm::survey {
 // How a value is written; the schema has a pattern for each.
 enum class Writing {
   word,
+  words,   // several of them between spaces
+  inside,  // a word, with a share behind `part`
+  drains,  // a word, or a place and its word
+  marks,   // places and how to find them again
+  count,
   readings,
   films,
   size,
@@ -64,8 +69,8 @@ struct Field {
   std::function<void(const Of& from, Of& to)> copy;
 };
 
-// In the order in which they are listed and written. The name of a finding (`spot`) is not among
-// them: in a line it stands before the colon.
+// In the order in which they are listed and written. The name of a finding or a repair (`spot`) is
+// not among them: in a line it stands before the colon.
 const std::vector<Field<Spot>>& finding_fields();
 const std::vector<Field<Repair>>& repair_fields();
 const std::vector<Field<Zone>>& zone_fields();  // those of the zone itself, not found nor repairs

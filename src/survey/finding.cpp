@@ -25,6 +25,8 @@ struct Key {
   std::string name;                // stands first: `metal .81`, `magnet none`
   std::vector<std::string> words;  // its words; none: numbers
   bool words_alone = false;        // a word is enough: `pitting`
+  bool several = false;            // several of its words may stand in a line
+  bool needs_figure = false;       // an English word too: without a figure behind it, free words
 };
 
 // What one line may hold.
@@ -42,7 +44,9 @@ std::vector<Key> keys_of(const std::vector<Field<Of>>& fields) {
   for (const auto& [facts, read, written, copy] : fields)
     if (facts.writing != Writing::text && facts.writing != Writing::pits)
       keys.push_back({std::string(facts.key), facts.words(),
-                      facts.alone == Alone::yes && facts.writing == Writing::word});
+                      facts.alone == Alone::yes && !facts.terms.empty(),
+                      facts.writing == Writing::words,
+                      facts.writing == Writing::sheet || facts.writing == Writing::count});
   return keys;
 }
 
@@ -222,7 +226,8 @@ class LineReader {
     const std::string first = lower_case(first_word(part));
     const std::string_view value = after_first_word(part);
     for (const Key& key : line_.keys)
-      if (key.name == first && !value.empty() && (key.name != "at" || is_position(value)))
+      if (key.name == first && !value.empty() && (key.name != "at" || is_position(value)) &&
+          (!key.needs_figure || starts_number(value)))
         return Found{key.name, value};
     return std::nullopt;
   }
@@ -302,14 +307,22 @@ class LineReader {
     Node node = page_.part_of(node_, value);
     const auto of_words = std::ranges::find_if(
         line_.keys, [&](const Key& each) { return each.name == key && !each.words.empty(); });
-    if (of_words != line_.keys.end() && holds(of_words->words, hyphened(value)))
+    if (of_words == line_.keys.end()) return node;
+    if (holds(of_words->words, hyphened(value)))
       node.text = hyphened(value);
+    else if (of_words->several)
+      node.text = lower_case(value);
     return node;
   }
 
   Entry* entry(std::string_view key) {
     const auto found = std::ranges::find(entries_, key, &Entry::key);
     return found == entries_.end() ? nullptr : &*found;
+  }
+
+  bool may_be_several(std::string_view key) const {
+    const auto found = std::ranges::find(line_.keys, key, &Key::name);
+    return found != line_.keys.end() && found->several;
   }
 
   void add_note(std::string_view words) {
@@ -332,8 +345,8 @@ class LineReader {
       entries_.push_back({key, place, std::move(node)});
       return;
     }
-    if (key == "photo") {
-      before->value.text += fmt::format(" {}", value);
+    if (key == "photo" || may_be_several(key)) {
+      before->value.text += fmt::format(" {}", node.text);
       return;
     }
     if (std::ranges::find(told_twice_, key) != told_twice_.end()) return;
@@ -372,18 +385,31 @@ class LineReader {
 
 }  // namespace
 
-Node finding_written_long(Page& page, const Entry& line) {
+namespace {
+
+// A line's parts with the name that stands before its colon.
+Node named(const Entry& line, std::vector<Entry> entries) {
   Node name;
   name.kind = Node::Kind::scalar;
   name.place = line.key_place;
   name.quoted = true;  // a key: no YAML reader makes anything else of it
   name.text = line.key;
-  Node spot;
-  spot.kind = Node::Kind::map;
-  spot.place = line.key_place;
-  spot.entries = LineReader(page, finding_line(), line.value).read();
-  spot.entries.insert(spot.entries.begin(), {"spot", line.key_place, std::move(name)});
-  return spot;
+  Node long_form;
+  long_form.kind = Node::Kind::map;
+  long_form.place = line.key_place;
+  long_form.entries = std::move(entries);
+  long_form.entries.insert(long_form.entries.begin(), {"spot", line.key_place, std::move(name)});
+  return long_form;
+}
+
+}  // namespace
+
+Node finding_written_long(Page& page, const Entry& line) {
+  return named(line, LineReader(page, finding_line(), line.value).read());
+}
+
+Node repair_written_long(Page& page, const Entry& line) {
+  return named(line, LineReader(page, repair_line(), line.value).read());
 }
 
 Node repair_written_long(Page& page, const Node& line) {

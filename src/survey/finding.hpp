@@ -19,5 +19,7 @@ yaml::Node finding_written_long(Page& page, const yaml::Entry& line);
 
 // `let-in, seam-weld, 300x120, 2021-05` as {kind: let-in, joint: seam-weld, …}.
 yaml::Node repair_written_long(Page& page, const yaml::Node& line);
+// `rear end: let-in, seam-weld` as {spot: rear end, kind: let-in, joint: seam-weld}.
+yaml::Node repair_written_long(Page& page, const yaml::Entry& line);
 
 }  // namespace tinworm::survey

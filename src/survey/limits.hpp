@@ -23,6 +23,7 @@ constexpr double thinnest_film_um = 2;  // but for 0: next to bare metal there i
 constexpr Range size_range{"a side of a size", 0.1, 5000, "mm"};
 constexpr Range crack_range{"a crack's length", 0.1, 5000, "mm"};
 constexpr Range position_range{"a position", -10'000, 10'000, "mm"};
+constexpr Range layers_range{"a number of layers", 2, 9, ""};
 constexpr Range gap_range{"a gap", 0, 200, "mm"};
 constexpr Range uncertainty_range{"a gauge's uncertainty", 0.0005, 1, "mm"};
 constexpr Range odometer_range{"an odometer reading", 0, 1'609'344, "km"};  // a million miles
@@ -31,6 +32,7 @@ constexpr Range money_range{"a price", 0.01, 1'000'000'000, ""};
 
 constexpr std::size_t name_characters = 80;
 constexpr std::size_t text_characters = 2000;
+constexpr std::size_t summary_characters = 600;  // what the first page holds
 constexpr std::size_t photo_digits = 9;
 constexpr int most_photos_of_range = 100;  // 14-16; more is a slip
 

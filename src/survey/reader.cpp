@@ -4,6 +4,7 @@
 
 #include <fmt/format.h>
 
+#include "body/option.hpp"
 #include "survey/car.hpp"
 #include "survey/page.hpp"
 #include "survey/photo.hpp"
@@ -103,15 +104,20 @@ Survey read_root(Page& page, const Node& root, const FindBody& find_body) {
   if (const Node* kept = map.optional("kept")) survey.kept = read_kept(page, *kept);
   if (const Node* gauges = map.optional("gauges")) survey.gauge = read_gauges(page, *gauges);
   if (const Node* photos = map.optional("photos")) page.photos = read_photo_folder(page, *photos);
+  if (const Node* summary = map.optional("summary")) survey.summary = read_summary(page, *summary);
+  if (const Node* tools = map.optional("tools")) survey.tools = read_tools(page, *tools);
+  if (const Node* fitted = map.optional("fitted")) survey.fitted = read_fitted(page, *fitted);
   if (const Node* gaps = map.optional("gaps")) survey.gaps = read_gaps(page, *gaps);
   if (const Node* seen = map.may_be_blank("seen")) survey.seen = read_seen(page, *seen);
   if (const Node* zones = map.may_be_blank("zones")) read_zones(page, survey, *zones);
   if (const Node* also = map.optional("also")) survey.also = read_also(page, *also);
+  if (const Node* opened = map.optional("opened"))
+    survey.opened = read_opened(page, *opened, survey);
   if (const Node* price = map.optional("price")) survey.price = read_price(page, *price);
   map.finish();
   check_seen(page, survey);
   check_sense(page, survey);
-  survey.body = page.body;
+  survey.body = page.body ? body::with_options(page.body, survey.fitted) : nullptr;
   survey.units = page.units;
   survey.photos = page.photos;
   return survey;

@@ -6,11 +6,15 @@
 
 #include "quantity/figure.hpp"
 #include "quantity/tyre.hpp"
+#include "survey/free_words.hpp"
+#include "survey/seen.hpp"
 #include "survey/value.hpp"
+#include "survey/zone.hpp"
 
 namespace tinworm::survey {
 namespace {
 
+using yaml::Entry;
 using yaml::MapReader;
 using yaml::Node;
 
@@ -40,18 +44,35 @@ std::string tyre_code(Page& page, const Node& node) {
   return node.text;
 }
 
-std::optional<std::variant<When, PartialDate>> when_of(Page& page, const Node& node) {
+std::optional<std::variant<When, PartialDate, Mileage>> when_of(Page& page, const Node& node) {
   const auto text = scalar(page, node, "when");
   if (!text) return std::nullopt;
   if (const auto word = of<When>(*text)) return *word;
+  if (quantity::parse_distance_km(*text).has_value()) {
+    const auto driven_km = distance_km(page, node);
+    if (!driven_km) return std::nullopt;
+    return Mileage{*driven_km, std::string(*text)};
+  }
   if (!text->empty() && text->front() >= '0' && text->front() <= '9') {
     const auto day = date(page, node, "when");
     if (!day) return std::nullopt;
     return *day;
   }
-  page.add({node.place, "unknown word for when", node.text, "before-use, next-survey, a date",
+  page.add({node.place, "unknown word for when", node.text,
+            "at-once, before-use, next-survey, a date, 65000 mi",
             yaml::did_you_mean(*text, words<When>())});
   return std::nullopt;
+}
+
+// What it is about, by the first of the words that stands in it: "front tyres", "a brake hose".
+Matter matter_of(std::string_view what) {
+  const std::vector<std::string> spoken = words_in(what);
+  for (const std::string& each : spoken)
+    for (const std::string& known : words<Matter>()) {
+      const bool plural = known.ends_with('s') && known.size() == each.size() + 1;
+      if (each == known || (plural && known.starts_with(each))) return *of<Matter>(known);
+    }
+  return Matter::other;
 }
 
 std::optional<Money> money(Page& page, const Node& node) {
@@ -73,6 +94,32 @@ std::optional<Money> money(Page& page, const Node& node) {
   }
   if (!within(page, node, money_range, figure->value)) return std::nullopt;
   return Money{figure->value, std::string(currency)};
+}
+
+std::optional<body::Side> gap_side(Page& page, const Node& node) {
+  const auto text = scalar(page, node, "a gap's side");
+  if (!text) return std::nullopt;
+  for (const body::Side side : {body::Side::left, body::Side::right})
+    if (*text == body::word(side)) return side;
+  unknown_word(page, node, "a gap's side", {"left", "right"});
+  return std::nullopt;
+}
+
+Opened read_opening(Page& page, const std::string& zone, const Entry& entry) {
+  Opened opened;
+  opened.zone = zone;
+  opened.where = entry.key;
+  opened.place = entry.key_place;
+  MapReader map(entry.value, page.problems, "what the cut showed");
+  if (const Node* day = map.optional("date")) opened.date = date(page, *day, "the date of a cut");
+  if (const Node* metal = map.optional("metal"))
+    opened.metal_mm = readings_mm(page, *metal, metal_range);
+  if (const Node* say = map.optional("say")) opened.say = text_of(page, *say, "what is said");
+  if (map.is_map() && !entry.value.find("metal") && !entry.value.find("say"))
+    page.add({entry.key_place, "what the cut showed is not said", entry.key,
+              "metal: .40, say: membrane gone", "give what was read or seen"});
+  map.finish();
+  return opened;
 }
 
 }  // namespace
@@ -106,6 +153,9 @@ std::vector<Gap> read_gaps(Page& page, const Node& node) {
     MapReader map(item, page.problems, "a gap");
     if (const Node* where = map.required("where"))
       gap.where = name_of(page, *where, "where a gap is");
+    if (const Node* side = map.optional("side")) gap.side = gap_side(page, *side);
+    if (const Node* kind = map.optional("kind"))
+      gap.kind = word_of<GapKind>(page, *kind, "a kind of gap").value_or(GapKind::gap);
     const Node* wheels = map.optional("wheels");
     const Node* lift = map.optional("lift");
     if (wheels) gap.wheels_mm = length_mm(page, *wheels, gap_range);
@@ -128,12 +178,33 @@ std::vector<Also> read_also(Page& page, const Node& node) {
     MapReader map(item, page.problems, "a line of \"also\"");
     if (const Node* what = map.required("what"))
       also.what = name_of(page, *what, "what it is about");
+    also.matter = matter_of(also.what);
     if (const Node* code = map.optional("code"))
       if (scalar(page, *code, "a tyre date code")) also.code = tyre_code(page, *code);
     if (const Node* say = map.optional("say")) also.say = text_of(page, *say, "what is said");
     if (const Node* when = map.optional("when")) also.when = when_of(page, *when);
     map.finish();
     all.push_back(std::move(also));
+  }
+  return all;
+}
+
+std::vector<Opened> read_opened(Page& page, const Node& node, const Survey& survey) {
+  std::vector<Opened> all;
+  const MapReader zones(node, page.problems, "\"opened\"");
+  for (const Entry& zone : node.entries) {
+    std::string key = zone.key;
+    if (is_own_zone(key)) {
+      if (std::ranges::find(survey.own, key, &OwnZone::key) == survey.own.end())
+        page.add({zone.key_place, "the survey has no such zone of its own", key, "", ""});
+    } else if (const auto number = zone_number(page, zone.key_place, key)) {
+      key = std::to_string(*number);
+    } else {
+      continue;
+    }
+    const MapReader places(zone.value, page.problems, fmt::format("what was opened in {}", key));
+    if (!places.is_map()) continue;
+    for (const Entry& place : zone.value.entries) all.push_back(read_opening(page, key, place));
   }
   return all;
 }

@@ -7,6 +7,6 @@
 
 namespace tinworm::survey {
 
-std::vector<Repair> read_repairs(Page& page, const yaml::Node& node);
+std::vector<Repair> read_repairs(Page& page, const yaml::Node& node, const body::Zone* zone);
 
 }  // namespace tinworm::survey

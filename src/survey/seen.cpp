@@ -4,6 +4,7 @@
 
 #include <fmt/format.h>
 
+#include "survey/free_words.hpp"
 #include "survey/value.hpp"
 #include "survey/zone_name.hpp"
 
@@ -94,12 +95,19 @@ Seen seen_as(SeenWord word, Place place) {
   return seen;
 }
 
+// Its first word tells a stranger what hid the zone; the rest is a remark.
+void set_reason(Seen& seen, std::string reason) {
+  const std::size_t end = reason.find_first_of(" ,:;");
+  seen.by = of<HiddenBy>(lower_case(std::string_view(reason).substr(0, end)));
+  seen.reason = std::move(reason);
+}
+
 // Share or reason: what `part` and `hidden` carry.
 void add_detail(Page& page, Seen& seen, const Node& node) {
   if (seen.word == SeenWord::part)
     seen.share = share(page, node).value_or(0);
   else
-    seen.reason = needed_text_of(page, node, "the reason why a zone was hidden");
+    set_reason(seen, needed_text_of(page, node, "the reason why a zone was hidden"));
 }
 
 bool carries_detail(SeenWord word) {
@@ -265,7 +273,8 @@ Seen read_zone_seen(Page& page, const Node& node) {
 void check_findings_were_seen(Page& page, std::string_view zone_name, const Seen& seen,
                               const Zone& zone) {
   const bool found = !zone.found.empty() || !zone.repairs.empty() || !zone.film_um.empty() ||
-                     !zone.reference_mm.empty() || zone.drains || zone.inside == Inside::scoped;
+                     !zone.reference_mm.empty() || zone.drains || zone.inside == Inside::scoped ||
+                     zone.inside == Inside::part || !zone.drains_at.empty();
   const bool seen_somehow =
       seen.word && *seen.word != SeenWord::hidden && *seen.word != SeenWord::not_fitted;
   if (!found || seen_somehow || (!seen.word && page.seen_unclear)) return;

@@ -24,7 +24,9 @@ struct Car {
   std::string name;
   std::optional<int> built;  // year
   std::optional<double> odometer_km;
-  std::string chassis_number, registration, owner;  // private
+  std::string odometer;  // as typed, with its unit: "61200 mi"
+  std::string colour;
+  std::string chassis_number, engine_number, registration, owner;  // private
   bool operator==(const Car&) const = default;
 };
 
@@ -35,6 +37,7 @@ struct Visit {
   std::string interest;            // any interest in a sale of this car
   std::string place;               // private
   std::vector<std::string> leave;  // what the owner agreed to have lifted, scraped, probed
+  std::optional<Weather> weather;
   bool operator==(const Visit&) const = default;
 };
 
@@ -67,6 +70,8 @@ struct Photo {
 
 struct Gap {
   std::string where;
+  std::optional<body::Side> side;  // left or right
+  GapKind kind = GapKind::gap;
   std::optional<double> wheels_mm;  // on its wheels
   std::optional<double> lift_mm;    // on the lift
   Place place;
@@ -76,8 +81,9 @@ struct Gap {
 // How one zone was seen. A zone that no key names is not seen, and `word` is then empty.
 struct Seen {
   std::optional<SeenWord> word;
-  double share = 1;    // seen of the zone: `part` gives it, everything else is 1 or 0
-  std::string reason;  // for hidden
+  double share = 1;            // seen of the zone: `part` gives it, everything else is 1 or 0
+  std::string reason;          // for hidden
+  std::optional<HiddenBy> by;  // the reason's first word, where it is one of these
   Place place;
   bool operator==(const Seen&) const = default;
 };
@@ -103,6 +109,7 @@ struct Spot {
   std::optional<Tap> tap;
   std::optional<Probe> probe;
   std::optional<Magnet> magnet;
+  std::vector<Shape> shapes;     // dent, wavy, filler
   std::vector<double> metal_mm;  // readings
   std::vector<double> pit_mm;    // depths from the surrounding rusted face
   std::optional<PitPatches> pits;
@@ -118,8 +125,16 @@ struct Spot {
 };
 
 struct Repair {
+  std::string name;  // where it is, as of a spot; empty: not told
+  Position at;       // from `at`, else the station's
+  bool at_station = false;
   RepairKind kind = RepairKind::let_in;
   std::optional<Joint> joint;
+  std::vector<Joint> other_joints;  // where it is joined in several ways: the worst of them tells
+  std::optional<Sides> sides;       // open_side: a side of it isn't welded
+  std::optional<int> layers;        // sheets that lie on one another
+  std::optional<double> sheet_mm;   // of the repair's own sheet, when new
+  std::vector<double> metal_mm;     // readings on it
   std::optional<Size> size;
   std::optional<PartialDate> date;
   std::optional<Beneath> beneath;
@@ -131,15 +146,30 @@ struct Repair {
   bool operator==(const Repair&) const = default;
 };
 
+struct DrainsAt {  // of one place of a zone
+  std::string where;
+  Drains drains = Drains::open;
+  bool operator==(const DrainsAt&) const = default;
+};
+
+struct Mark {  // how to find a measured place again
+  std::string where;
+  std::string how;  // "140 behind the jack socket, 25 above the seam, photo 31"
+  bool operator==(const Mark&) const = default;
+};
+
 struct Zone {  // what was found in a zone of the plan; a zone without an entry has none of these
   std::optional<Inside> inside;
+  double inside_share = 0;           // of an inside seen in part
   std::vector<double> reference_mm;  // sound metal of the same sheet
   std::optional<double> sheet_mm;
   std::vector<Spot> found;
   std::vector<double> film_um;
   bool film_off_scale =
       false;  // the greatest of them is only a lower bound: the gauge went no higher
-  std::optional<Drains> drains;
+  std::optional<Drains> drains;  // of all its drain holes; where told by place, the worst
+  std::vector<DrainsAt> drains_at;
+  std::vector<Mark> marks;
   std::vector<Repair> repairs;
   std::vector<Photo> photos;
   std::string note;
@@ -152,18 +182,38 @@ struct OwnZone {    // what the body plan doesn't know
   std::string name;
   body::Role role = body::Role::local;
   body::Side side = body::Side::centre;
+  std::optional<body::View> view;  // where it is drawn
+  Position at;
+  std::optional<body::Carries> carries;  // a mount of its own
   Seen seen;
   Zone zone;
   bool operator==(const OwnZone&) const = default;
 };
 
-struct Also {  // what else the owner must know
-  std::string what;
+struct Mileage {
+  double km = 0;
+  std::string text;  // as typed: "65000 mi"
+  bool operator==(const Mileage&) const = default;
+};
+
+struct Also {        // what else the owner must know
+  std::string what;  // begins with the word of its matter
+  Matter matter = Matter::other;
   std::string code;  // tyre date code
   std::string say;
-  std::optional<std::variant<When, PartialDate>> when;
+  std::optional<std::variant<When, PartialDate, Mileage>> when;
   Place place;
   bool operator==(const Also&) const = default;
+};
+
+struct Opened {      // after work: what the cut showed
+  std::string zone;  // "51", "own-a"
+  std::string where;
+  std::optional<PartialDate> date;
+  std::vector<double> metal_mm;
+  std::string say;
+  Place place;
+  bool operator==(const Opened&) const = default;
 };
 
 struct Money {
@@ -185,12 +235,16 @@ struct Survey {
   Kept kept;
   MetalGauge gauge;
   PhotoFolder photos;
+  std::string summary;  // the surveyor's own words, on the owner's papers only
+  std::vector<Tool> tools;
+  std::map<std::string, std::string> fitted;  // the body plan's options of this car, by name
   std::vector<Gap> gaps;
   std::map<int, Seen> seen;  // every zone that any key names, by number
   std::map<int, Zone> zones;
   std::vector<int> zone_order;  // numbers as they stand in the file: ranks break ties by it
   std::vector<OwnZone> own;
   std::vector<Also> also;
+  std::vector<Opened> opened;
   Price price;
   bool operator==(const Survey&) const = default;
 };

@@ -145,6 +145,21 @@ void unknown_word(Page& page, const Node& node, std::string_view what,
             fmt::format("{}", fmt::join(allowed, ", ")), yaml::did_you_mean(node.text, allowed)});
 }
 
+std::vector<Node> parts_of(Page& page, const Node& node, std::string_view what) {
+  if (node.kind == Node::Kind::sequence) {
+    if (node.items.empty())
+      page.add({node.place, fmt::format("a list for {} is empty", what), "", "",
+                "fill it in, or leave the key out"});
+    return node.items;
+  }
+  const auto text = scalar(page, node, what);
+  std::vector<Node> parts;
+  if (text)
+    for (const std::string_view each : between_spaces(*text))
+      parts.push_back(page.part_of(node, each));
+  return parts;
+}
+
 std::string text_of(Page& page, const Node& node, std::string_view what) {
   return words_of(page, node, what, text_characters, "fill it in, or leave the key out");
 }
@@ -224,6 +239,10 @@ std::optional<double> distance_km(Page& page, const Node& node) {
 }
 
 std::optional<int> year(Page& page, const Node& node, const Range& range) {
+  return whole_number(page, node, range);
+}
+
+std::optional<int> whole_number(Page& page, const Node& node, const Range& range) {
   const auto text = unquoted(page, node, range.what);
   if (!text) return std::nullopt;
   const auto value = taken(page, node, quantity::parse_whole_number(*text));

@@ -2,10 +2,13 @@
 // Each adds a problem to the page and returns nothing where the node isn't what it should be.
 #pragma once
 
+#include <algorithm>
 #include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
+
+#include <fmt/format.h>
 
 #include "survey/limits.hpp"
 #include "survey/page.hpp"
@@ -25,6 +28,9 @@ std::optional<std::string_view> unquoted(Page& page, const yaml::Node& node, std
 void unknown_word(Page& page, const yaml::Node& node, std::string_view what,
                   const std::vector<std::string>& allowed);
 
+// The items of a list, or what stands between spaces in a line; a problem where there are none.
+std::vector<yaml::Node> parts_of(Page& page, const yaml::Node& node, std::string_view what);
+
 template <class Word>
 std::optional<Word> word_of(Page& page, const yaml::Node& node, std::string_view what) {
   const auto text = scalar(page, node, what);
@@ -32,6 +38,21 @@ std::optional<Word> word_of(Page& page, const yaml::Node& node, std::string_view
   const auto value = of<Word>(*text);
   if (!value) unknown_word(page, node, what, words<Word>());
   return value;
+}
+
+// Words between spaces or in a list, each once.
+template <class Word>
+std::vector<Word> words_of_list(Page& page, const yaml::Node& node, std::string_view what) {
+  std::vector<Word> all;
+  for (const yaml::Node& one : parts_of(page, node, what)) {
+    const auto value = word_of<Word>(page, one, what);
+    if (!value) continue;
+    if (std::find(all.begin(), all.end(), *value) != all.end())
+      page.add({one.place, fmt::format("\"{}\" stands twice", word(*value)), "", "", "keep one"});
+    else
+      all.push_back(*value);
+  }
+  return all;
 }
 
 // Free words, with a limit on their length; `what` as "a note".
@@ -53,6 +74,7 @@ std::optional<Size> size_mm(Page& page, const yaml::Node& node);
 std::optional<Size> hole_mm(Page& page, const yaml::Node& node);  // one figure: as wide as long
 std::optional<double> share(Page& page, const yaml::Node& node);  // over 0 and under 1
 std::optional<double> distance_km(Page& page, const yaml::Node& node);
+std::optional<int> whole_number(Page& page, const yaml::Node& node, const Range& range);
 std::optional<int> year(Page& page, const yaml::Node& node, const Range& range);
 std::optional<PartialDate> date(Page& page, const yaml::Node& node, std::string_view what);
 

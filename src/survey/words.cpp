@@ -78,6 +78,16 @@ constexpr std::array<Term, 5> table<Joint>{{
     {"no-weld", "not welded"},
 }};
 template <>
+constexpr std::array<Term, 1> table<Sides>{{
+    {"open-side", "a side of it isn't welded"},
+}};
+template <>
+constexpr std::array<Term, 3> table<Shape>{{
+    {"dent", "pushed in or out of shape"},
+    {"wavy", "not true to the eye along it"},
+    {"filler", "filler on the metal: what lies beneath isn't seen"},
+}};
+template <>
 constexpr std::array<Term, 3> table<Beneath>{{
     {"cut-out", "the rusted metal was cut out first"},
     {"over-rust", "put over rusted metal"},
@@ -108,9 +118,25 @@ constexpr std::array<Term, 3> table<Drains>{{
     {"plugged", "closed with plugs"},
 }};
 template <>
-constexpr std::array<Term, 2> table<Inside>{{
+constexpr std::array<Term, 4> table<Inside>{{
     {"scoped", "looked into through a scope"},
+    {"part", "looked into in part, with its share"},
     {"not-seen", "not looked into"},
+    {"hidden", "could not be looked into"},
+}};
+template <>
+constexpr std::array<Term, 11> table<HiddenBy>{{
+    {"carpet", "under carpet or mats"},
+    {"trim", "behind trim"},
+    {"coating", "under underseal, wax or paint laid on thick"},
+    {"seat", "under or behind a seat"},
+    {"tank", "behind the tank"},
+    {"load", "under what the car carries"},
+    {"part", "behind a part that wasn't taken off"},
+    {"closed", "a box or lid that doesn't open"},
+    {"not-agreed", "the owner did not agree"},
+    {"unsafe", "it could not be reached safely"},
+    {"dirty", "under mud or dirt"},
 }};
 template <>
 constexpr std::array<Term, 5> table<Reason>{{
@@ -143,9 +169,45 @@ constexpr std::array<Term, 3> table<Coating>{{
     {"compensated", "the gauge leaves the coating out by itself"},
 }};
 template <>
-constexpr std::array<Term, 2> table<When>{{
+constexpr std::array<Term, 3> table<When>{{
+    {"at-once", "now, before anything else: it can hurt someone where it stands"},
     {"before-use", "before the car is driven again"},
     {"next-survey", "when the car is next looked over"},
+}};
+
+template <>
+constexpr std::array<Term, 9> table<Matter>{{
+    {"tyres", "tyres and wheels"},
+    {"brakes", "brakes, their pipes and hoses"},
+    {"fuel", "tank, pipes and what leaks from them"},
+    {"steering", "steering"},
+    {"suspension", "springs, dampers, bushes, joints"},
+    {"exhaust", "exhaust"},
+    {"wiring", "wiring, lamps, battery"},
+    {"glass", "glass and its rubbers"},
+    {"other", "anything else"},
+}};
+template <>
+constexpr std::array<Term, 2> table<Weather>{{
+    {"dry", "the car was dry"},
+    {"wet", "the car was wet: water hides rust and shows leaks"},
+}};
+template <>
+constexpr std::array<Term, 3> table<GapKind>{{
+    {"gap", "the width between two edges"},
+    {"step", "one face stands proud of the other"},
+    {"drop", "one edge hangs below the other"},
+}};
+template <>
+constexpr std::array<Term, 8> table<Tool>{{
+    {"gauge", "a gauge that reads the metal"},
+    {"film", "a gauge that reads the coating"},
+    {"scope", "a scope for the insides"},
+    {"magnet", "a magnet"},
+    {"tap", "a light hammer"},
+    {"probe", "a pointed tool"},
+    {"mirror", "a mirror"},
+    {"lamp", "lamps"},
 }};
 
 // A word for each value up to `last`, none of them empty: a list too short would end in empty ones.
@@ -209,12 +271,19 @@ TINWORM_WORDS(Beneath, unknown)
 TINWORM_WORDS(Now, cracked)
 TINWORM_WORDS(SeenWord, not_fitted)
 TINWORM_WORDS(Drains, plugged)
-TINWORM_WORDS(Inside, not_seen)
+TINWORM_WORDS(Inside, hidden)
 TINWORM_WORDS(Reason, other)
 TINWORM_WORDS(Use, salted)
 TINWORM_WORDS(Air, cx)
 TINWORM_WORDS(Coating, compensated)
 TINWORM_WORDS(When, next_survey)
+TINWORM_WORDS(Sides, open_side)
+TINWORM_WORDS(Shape, filler)
+TINWORM_WORDS(HiddenBy, dirty)
+TINWORM_WORDS(Matter, other)
+TINWORM_WORDS(Weather, wet)
+TINWORM_WORDS(GapKind, drop)
+TINWORM_WORDS(Tool, lamp)
 
 #undef TINWORM_WORDS
 

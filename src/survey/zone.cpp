@@ -2,11 +2,14 @@
 
 #include <initializer_list>
 #include <map>
+#include <span>
 
 #include <fmt/format.h>
 
+#include "body/words.hpp"
 #include "survey/field.hpp"
 #include "survey/finding.hpp"
+#include "survey/position.hpp"
 #include "survey/repair.hpp"
 #include "survey/seen.hpp"
 #include "survey/spot.hpp"
@@ -87,8 +90,30 @@ ZoneReading read_keys(Page& page, MapReader& map, const body::Zone* plan) {
   if (const Node* seen = map.optional("seen")) read.seen = read_zone_seen(page, *seen);
   read_fields(page, map, zone_fields(), zone);
   if (const Node* found = map.optional("found")) zone.found = read_found(page, *found, plan);
-  if (const Node* repairs = map.optional("repairs")) zone.repairs = read_repairs(page, *repairs);
+  if (const Node* repairs = map.optional("repairs"))
+    zone.repairs = read_repairs(page, *repairs, plan);
   return read;
+}
+
+// One of a table of the body plan's words.
+template <class Value>
+std::optional<Value> table_word(Page& page, const Node& node, std::string_view what,
+                                std::span<const body::Word<Value>> table) {
+  const auto text = scalar(page, node, what);
+  if (!text) return std::nullopt;
+  if (const auto value = body::value_of(*text, table)) return value;
+  std::vector<std::string> allowed;
+  for (const body::Word<Value>& entry : table) allowed.emplace_back(entry.word);
+  unknown_word(page, node, what, allowed);
+  return std::nullopt;
+}
+
+std::optional<body::View> view_of(Page& page, const Node& node) {
+  return table_word(page, node, "a view", body::view_words());
+}
+
+std::optional<body::Carries> carries_of(Page& page, const Node& node) {
+  return table_word(page, node, "what a zone carries", body::carries_words());
 }
 
 // The value whose word the node says, of a kind that belongs to the body plan; the first where it
@@ -138,6 +163,9 @@ OwnZone read_own_zone(Page& page, const Entry& entry) {
   if (const Node* name = map.required("name")) own.name = name_of(page, *name, "a zone's name");
   if (const Node* role = map.required("role")) own.role = role_of(page, *role);
   if (const Node* side = map.required("side")) own.side = side_of(page, *side);
+  if (const Node* view = map.optional("view")) own.view = view_of(page, *view);
+  if (const Node* at = map.optional("at")) own.at = read_position(page, *at);
+  if (const Node* carries = map.optional("carries")) own.carries = carries_of(page, *carries);
   ZoneReading read = read_keys(page, map, nullptr);
   map.finish();
   own.zone = std::move(read.zone);

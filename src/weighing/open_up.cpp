@@ -16,6 +16,10 @@ namespace {
 
 using body::Role;
 
+bool has_filler(const survey::Spot& spot) {
+  return std::ranges::find(spot.shapes, survey::Shape::filler) != spot.shapes.end();
+}
+
 class Finder {
  public:
   Finder(Result& result, const std::vector<ZoneFacts>& facts, const rules::Rules& rules)
@@ -142,6 +146,11 @@ class Finder {
                          zone.film->off_scale ? ", off the gauge's scale" : " at most"));
     }
     for (const survey::Spot& spot : facts_[i].entry->found) {
+      if (has_filler(spot)) {
+        open(i, "thick-coat", "filler on it");
+        reason(i, spot.name, "thick-coat",
+               fmt::format("{}, {}: filler; metal beneath not known", title(zone), spot.name));
+      }
       if (spot.magnet != survey::Magnet::weak && spot.magnet != survey::Magnet::none) continue;
       open(i, "thick-coat", "the magnet holds badly");
       reason(i, spot.name, "thick-coat",

@@ -2,7 +2,11 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <string>
+#include <vector>
+
+#include "survey/written.hpp"
 
 namespace tinworm::weighing {
 namespace {
@@ -22,20 +26,39 @@ bool may_be_welded_well(RepairKind kind) {
          kind == RepairKind::new_panel || kind == RepairKind::plated_over;
 }
 
-Answer by_joint(const survey::Repair& repair) {
+std::vector<Joint> joints_of(const survey::Repair& repair) {
+  std::vector<Joint> all = repair.other_joints;
+  if (repair.joint) all.insert(all.begin(), *repair.joint);
+  return all;
+}
+
+// Joined in several ways, it is as good as the worst of them.
+Answer by_joint(RepairKind kind, const std::vector<Joint>& joints) {
+  const auto is_as_factory = [&](Joint joint) {
+    return kind == RepairKind::new_panel &&
+           (joint == Joint::plug_weld || joint == Joint::spot_weld);
+  };
+  const auto bad = std::ranges::find_if(
+      joints, [&](Joint joint) { return joint != Joint::seam_weld && !is_as_factory(joint); });
+  if (bad != joints.end())
+    return {false, fmt::format("joined by {} where a seam weld is needed", word(*bad))};
+  if (std::ranges::any_of(joints, is_as_factory))
+    return {true, "a new panel, welded as the original was"};
+  return {true, "seam-welded"};
+}
+
+Answer by_make(const survey::Repair& repair) {
   const bool plate = repair.kind == RepairKind::plated_over;
   if (plate && repair.beneath != Beneath::cut_out)
     return {false, repair.beneath == Beneath::over_rust
                        ? "a plate over rust"
                        : "a plate, and whether the rust was cut out isn't known"};
   if (repair.beneath == Beneath::over_rust) return {false, "set over rust"};
+  if (repair.sides == survey::Sides::open_side) return {false, "a side of it isn't welded"};
+  if (repair.layers) return {false, fmt::format("{} sheets on one another", *repair.layers)};
   if (!repair.joint && plate) return {false, "a plate whose weld isn't recorded"};
   if (!repair.joint) return {std::nullopt, "how it is joined isn't recorded"};
-  if (repair.joint == Joint::seam_weld) return {true, "seam-welded"};
-  const bool as_factory = repair.kind == RepairKind::new_panel &&
-                          (repair.joint == Joint::plug_weld || repair.joint == Joint::spot_weld);
-  if (as_factory) return {true, "a new panel, welded as the original was"};
-  return {false, fmt::format("joined by {} where a seam weld is needed", word(*repair.joint))};
+  return by_joint(repair.kind, joints_of(repair));
 }
 
 Answer answer(const survey::Repair& repair) {
@@ -43,7 +66,7 @@ Answer answer(const survey::Repair& repair) {
   if (repair.now != Now::sound) return {false, fmt::format("now {}", word(repair.now))};
   if (!may_be_welded_well(repair.kind))
     return {false, fmt::format("{}: not strong enough for load-bearing metal", word(repair.kind))};
-  return by_joint(repair);
+  return by_make(repair);
 }
 
 std::string size_text(const survey::Size& size, quantity::Units units) {
@@ -60,9 +83,15 @@ std::string size_text(const survey::Size& size, quantity::Units units) {
 }  // namespace
 
 std::string text_of(const survey::Repair& repair, quantity::Units units) {
-  std::string text(word(repair.kind));
-  if (repair.joint) text += fmt::format(", {}", word(*repair.joint));
+  std::string text = repair.name.empty() ? "" : repair.name + ": ";
+  text += word(repair.kind);
+  for (const Joint joint : joints_of(repair)) text += fmt::format(", {}", word(joint));
+  if (repair.sides) text += fmt::format(", {}", word(*repair.sides));
+  if (repair.layers) text += fmt::format(", {} layers", *repair.layers);
   if (repair.size) text += ", " + size_text(*repair.size, units);
+  if (repair.sheet_mm) text += fmt::format(", sheet {:g} mm", *repair.sheet_mm);
+  if (!repair.metal_mm.empty())
+    text += fmt::format(", metal {} mm", survey::readings(repair.metal_mm));
   if (repair.date) text += ", " + repair.date->text();
   if (repair.beneath) text += fmt::format(", beneath {}", word(*repair.beneath));
   text += repair.now_assumed ? ", taken to be sound" : fmt::format(", now {}", word(repair.now));
