@@ -13,11 +13,12 @@
 namespace tinworm::documents {
 
 struct Brevity {
-  std::size_t names;         // in a list
-  std::size_t letters;       // of a name
-  std::size_t before_use;    // lines for what is to be seen to before the car is driven
-  std::size_t rules;         // lines for changed rules
-  std::size_t free_letters;  // of free words: a place, an interest, a remark
+  std::size_t names;            // in a list
+  std::size_t letters;          // of a name
+  std::size_t before_use;       // lines for what is to be seen to before the car is driven
+  std::size_t rules;            // lines for changed rules
+  std::size_t free_letters;     // of free words: a place, an interest, a remark
+  std::size_t summary_letters;  // of the surveyor's own words; whole under The car and the visit
 };
 
 // `text` itself, or its first letters with "…" in place of the rest; combining marks count.

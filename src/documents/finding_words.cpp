@@ -58,7 +58,9 @@ std::string_view sheet_words(weighing::BaselineFrom from) {
 std::string signs(const survey::Spot& spot) {
   std::vector<std::string> words;
   for (const survey::Field<survey::Spot>& field : survey::finding_fields()) {
-    if (field.facts.writing != survey::Writing::word || field.facts.key == "rust") continue;
+    const bool of_words = field.facts.writing == survey::Writing::word ||
+                          field.facts.writing == survey::Writing::words;
+    if (!of_words || field.facts.key == "rust") continue;
     if (const std::string word = field.written(spot); !word.empty())
       words.push_back(fmt::format("{}{}", field.facts.on_paper, word));
   }

@@ -14,6 +14,7 @@
 #include "output/zone_text.hpp"
 #include "scene/small_map.hpp"
 #include "scene/writer.hpp"
+#include "survey/told.hpp"
 #include "weighing/words.hpp"
 
 namespace tinworm::documents {
@@ -27,11 +28,30 @@ constexpr double least_map_mm = 62;  // smaller ones can't be read
 constexpr std::size_t worst = 3;
 
 // From full to the briefest: the first that holds is taken.
-constexpr Brevity brevities[] = {
-    {.names = 3, .letters = 80, .before_use = 8, .rules = 3, .free_letters = 240},
-    {.names = 2, .letters = 48, .before_use = 6, .rules = 2, .free_letters = 160},
-    {.names = 1, .letters = 32, .before_use = 4, .rules = 2, .free_letters = 80},
-    {.names = 1, .letters = 16, .before_use = 2, .rules = 1, .free_letters = 40}};
+constexpr Brevity brevities[] = {{.names = 3,
+                                  .letters = 80,
+                                  .before_use = 8,
+                                  .rules = 3,
+                                  .free_letters = 240,
+                                  .summary_letters = 600},
+                                 {.names = 2,
+                                  .letters = 48,
+                                  .before_use = 6,
+                                  .rules = 2,
+                                  .free_letters = 160,
+                                  .summary_letters = 400},
+                                 {.names = 1,
+                                  .letters = 32,
+                                  .before_use = 4,
+                                  .rules = 2,
+                                  .free_letters = 80,
+                                  .summary_letters = 240},
+                                 {.names = 1,
+                                  .letters = 16,
+                                  .before_use = 2,
+                                  .rules = 1,
+                                  .free_letters = 40,
+                                  .summary_letters = 120}};
 
 struct Answers {  // all that the page says but its contents
   scene::Layer text;
@@ -57,6 +77,8 @@ void write_title(Writer& writer, const Result& result, const Brevity& brevity) {
         {"Surveyor's interest in a sale", shortened(survey.visit.interest, brevity.free_letters)}})
     if (!value.empty()) own += fmt::format("{}{}: {}", own.empty() ? "" : ". ", what, value);
   if (!own.empty()) writer.block(own + ".", note_style);
+  if (!survey.summary.empty())
+    writer.block(shortened(survey.summary, brevity.summary_letters), text_style);
   writer.y += between_mm * 0.6;
 }
 
@@ -83,9 +105,17 @@ void write_before_use(Writer& writer, std::vector<scene::Link>& links, const Res
                       const Brevity& brevity) {
   List list{"Before it is driven: ", {}, "What else was seen"};
   for (const survey::Also* each : before_use(result.survey))
-    list.items.push_back(shortened(remark(*each, result.survey.visit.date), brevity.free_letters));
+    if (!survey::is_at_once(*each))
+      list.items.push_back(
+          shortened(remark(*each, result.survey.visit.date), brevity.free_letters));
   if (list.items.empty()) return;
   write_linked(writer, links, listed(list, text_style, brevity.before_use, writer), "also");
+}
+
+// What can hurt someone where the car stands comes before anything else, whatever else is cut.
+void write_at_once(Writer& writer, std::vector<scene::Link>& links, const Result& result) {
+  const std::string words = at_once_words(result.survey);
+  if (!words.empty()) write_linked(writer, links, words, "also");
 }
 
 void write_rules(Writer& writer, std::vector<scene::Link>& links, const Result& result,
@@ -99,6 +129,7 @@ void write_rules(Writer& writer, std::vector<scene::Link>& links, const Result& 
 void write_driven(Writer& writer, std::vector<scene::Link>& links, const Result& result,
                   const Brevity& brevity) {
   writer.rule();
+  write_at_once(writer, links, result);
   writer.block("Can it be driven?", heading_style);
   writer.block(may_it_be_driven(result), section_style);
   writer.y += 0.6;

@@ -37,6 +37,13 @@ std::vector<const survey::Also*> before_use(const survey::Survey& survey) {
   return items;
 }
 
+std::string at_once_words(const survey::Survey& survey) {
+  std::string words;
+  for (const survey::Also& item : survey.also)
+    if (is_at_once(item)) words += (words.empty() ? "" : "; ") + remark(item, survey.visit.date);
+  return words.empty() ? "" : fmt::format("At once: {}.", words);
+}
+
 std::string tyre_age(const survey::Also& item, const quantity::PartialDate& on) {
   if (item.code.empty()) return "";
   const auto made = quantity::parse_tyre_code(item.code);

@@ -17,6 +17,9 @@ std::vector<const survey::Also*> before_use(const survey::Survey& survey);
 // 10 years: common practice. Empty without a code.
 std::string tyre_age(const survey::Also& item, const quantity::PartialDate& on);
 
+// "At once: brakes: pipe weeps." Heads every paper; empty where nothing is.
+std::string at_once_words(const survey::Survey& survey);
+
 void write_remarks(Flow& flow, const survey::Survey& survey);
 
 }  // namespace tinworm::documents

@@ -14,6 +14,7 @@
 #include "documents/remarks.hpp"
 #include "documents/shell.hpp"
 #include "documents/unseen.hpp"
+#include "documents/visit.hpp"
 #include "documents/work_part.hpp"
 #include "documents/zone_table.hpp"
 #include "output/zone_text.hpp"
@@ -67,6 +68,7 @@ std::vector<Page> text_pages(const Result& result, const work::Plan& plan,
   write_mendings(flow, result, album, options.units);
   write_shell(flow, result, options.units);
   write_remarks(flow, result.survey);
+  write_visit(flow, result);
   write_work(flow, result, plan, options.units);
   write_questions(flow, result);
   write_signatures(flow, result);
@@ -120,6 +122,7 @@ std::vector<Page> work_paper(const Result& result, const work::Plan& plan,
   if (result.could_be != result.verdict)
     verdict += fmt::format(" Could be: {}.", sentence(result.could_be));
   if (result.open_up_first) verdict += " Open up first: what is found may change this plan.";
+  if (const std::string now = at_once_words(result.survey); !now.empty()) flow.paragraph(now);
   flow.paragraph(verdict);
   if (const std::string rules = weighing::rules_text(result); !rules.empty()) flow.paragraph(rules);
   write_work(flow, result, plan, options.units);

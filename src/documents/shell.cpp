@@ -60,6 +60,12 @@ std::string gap_text(double mm, quantity::Units units) {
                                       : fmt::format("{:.2f} in", mm / mm_per_inch);
 }
 
+std::string where_text(const survey::Gap& gap) {
+  const std::string side = gap.side ? fmt::format(", {}", body::word(*gap.side)) : "";
+  const bool is_gap = gap.kind == survey::GapKind::gap;
+  return fmt::format("{}{}{}", gap.where, side, is_gap ? "" : fmt::format(" ({})", word(gap.kind)));
+}
+
 void write_gaps(Flow& flow, const weighing::Result& result, quantity::Units units) {
   if (result.survey.gaps.empty()) return;
   std::vector<Row> rows;
@@ -70,7 +76,8 @@ void write_gaps(Flow& flow, const weighing::Result& result, quantity::Units unit
     std::string moves = "not known";
     if (each.wheels_mm && each.lift_mm)
       moves = gap_text(std::abs(*each.lift_mm - *each.wheels_mm), units);
-    rows.push_back({{each.where, gap(each.wheels_mm), gap(each.lift_mm), moves}, "", "", false});
+    rows.push_back(
+        {{where_text(each), gap(each.wheels_mm), gap(each.lift_mm), moves}, "", "", false});
   }
   flow.heading("Panel gaps");
   flow.table({{"where", 2.4},

@@ -1,11 +1,15 @@
 #include "documents/zone_table.hpp"
 
+#include <algorithm>
+
 #include <fmt/format.h>
+#include <fmt/ranges.h>
 
 #include "documents/parts.hpp"
 #include "output/figures.hpp"
 #include "output/zone_text.hpp"
 #include "scene/naming.hpp"
+#include "survey/told.hpp"
 #include "weighing/zone_facts.hpp"
 
 namespace tinworm::documents {
@@ -34,14 +38,31 @@ std::string step_words(const weighing::Zone& zone) {
   return zone.seen_share > 0 ? found : found + "; the rest not known";  // felt through a cover
 }
 
+// Its inside, drain holes, marks and note; of a zone of the survey's own, where it is too.
+std::string noted_of(const weighing::Result& result, const weighing::Zone& zone,
+                     const survey::Zone& entry) {
+  std::vector<std::string> parts;
+  const auto own = std::ranges::find(result.survey.own, zone.own, &survey::OwnZone::key);
+  if (!zone.own.empty() && own != result.survey.own.end())
+    parts.push_back(survey::told_of_own(*own));
+  for (const survey::Told& each : survey::told_of_zone(entry))
+    if (each.key != "inside" || entry.inside == survey::Inside::part ||
+        entry.inside == survey::Inside::hidden)  // the table has the others
+      parts.push_back(fmt::format("{}: {}", each.label, each.text));
+  parts.push_back(entry.note);
+  std::erase(parts, "");
+  return fmt::format("{}", fmt::join(parts, "; "));
+}
+
 void write_notes(Flow& flow, const weighing::Result& result) {
   bool headed = false;
   for (const weighing::Zone& zone : result.zones) {
     const survey::Zone* entry = entry_of(result, zone.number, zone.own);
-    if (!entry || entry->note.empty()) continue;
+    const std::string noted = entry ? noted_of(result, zone, *entry) : "";
+    if (noted.empty()) continue;
     if (!headed) flow.heading("Noted of whole parts");
     headed = true;
-    flow.item(fmt::format("{}: {}", scene::capitalised(weighing::title(zone)), entry->note),
+    flow.item(fmt::format("{}: {}", scene::capitalised(weighing::title(zone)), noted),
               on_sheet(zone.number), small_style);
   }
 }

@@ -1,5 +1,7 @@
 #include "output/weigh_json.hpp"
 
+#include <algorithm>
+
 #include <nlohmann/json.hpp>
 
 #include "output/figures.hpp"
@@ -95,6 +97,55 @@ ordered_json spot_json(const weighing::Spot& spot) {
   return json;
 }
 
+const survey::OwnZone* own_of(const weighing::Result& result, const weighing::Zone& zone) {
+  const auto found = std::ranges::find(result.survey.own, zone.own, &survey::OwnZone::key);
+  return zone.own.empty() || found == result.survey.own.end() ? nullptr : &*found;
+}
+
+// What the survey tells of the zone as a whole, as it is written: null where it tells nothing.
+void add_told(ordered_json& json, const weighing::Result& result, const weighing::Zone& zone) {
+  const survey::OwnZone* own = own_of(result, zone);
+  const auto entry = result.survey.zones.find(zone.number);
+  const survey::Zone* recorded = own                                  ? &own->zone
+                                 : entry == result.survey.zones.end() ? nullptr
+                                                                      : &entry->second;
+  ordered_json told = ordered_json::object();
+  if (recorded != nullptr)
+    for (const survey::Told& each : survey::told_of_zone(*recorded))
+      told[std::string(each.key)] = each.text;
+  if (own != nullptr && !survey::told_of_own(*own).empty()) told["own"] = survey::told_of_own(*own);
+  json["told"] = told.empty() ? ordered_json() : told;
+}
+
+ordered_json told_of_car(const survey::Survey& survey) {
+  ordered_json told = ordered_json::object();
+  for (const survey::Told& each : survey::told_of_car(survey, survey::Reader::anybody))
+    told[std::string(each.key)] = each.text;
+  return told;
+}
+
+ordered_json gaps(const survey::Survey& survey) {
+  ordered_json json = ordered_json::array();
+  for (const survey::Gap& gap : survey.gaps)
+    json.push_back({{"where", gap.where},
+                    {"side", gap.side ? ordered_json(body::word(*gap.side)) : ordered_json()},
+                    {"kind", word(gap.kind)},
+                    {"wheels_mm", number(gap.wheels_mm)},
+                    {"lift_mm", number(gap.lift_mm)}});
+  return json;
+}
+
+ordered_json opened(const survey::Survey& survey) {
+  ordered_json json = ordered_json::array();
+  for (const survey::Opened& cut : survey.opened)
+    json.push_back({{"zone", cut.zone},
+                    {"spot", cut.where},
+                    {"date", cut.date ? ordered_json(cut.date->text()) : ordered_json()},
+                    {"metal_mm", cut.metal_mm},
+                    {"say", text_or_null(cut.say)}});
+  return json;
+}
+
 const std::vector<survey::Repair>* repairs_of(const weighing::Result& result,
                                               const weighing::Zone& zone) {
   for (const survey::OwnZone& own : result.survey.own) {
@@ -110,7 +161,8 @@ ordered_json repairs_json(const weighing::Result& result, const weighing::Zone& 
   for (std::size_t i = 0; i < zone.repairs.size(); ++i) {
     const weighing::Repair& repair = zone.repairs[i];
     const bool known = recorded != nullptr && i < recorded->size();
-    json.push_back({{"kind", known ? ordered_json(word((*recorded)[i].kind)) : ordered_json()},
+    json.push_back({{"spot", known ? text_or_null((*recorded)[i].name) : ordered_json()},
+                    {"kind", known ? ordered_json(word((*recorded)[i].kind)) : ordered_json()},
                     {"reliable", repair.reliable ? ordered_json(*repair.reliable) : ordered_json()},
                     {"text", repair.text},
                     {"why", repair.why}});
@@ -154,6 +206,7 @@ ordered_json zone_json(const weighing::Result& result, const weighing::Zone& zon
   json["spots"] = ordered_json::array();
   for (const weighing::Spot& spot : zone.spots) json["spots"].push_back(spot_json(spot));
   json["repairs"] = repairs_json(result, zone);
+  add_told(json, result, zone);
   return json;
 }
 
@@ -242,6 +295,7 @@ nlohmann::ordered_json weigh_json(const weighing::Result& result) {
   json["date"] = result.survey.visit.date.text();
   json["car"] = {
       {"name", car.name}, {"built", whole(car.built)}, {"odometer_km", number(car.odometer_km)}};
+  json["told"] = told_of_car(result.survey);
   json["verdict"] = verdict(result);
   json["burden"] = {{"structure", burden(result.structure)},
                     {"skin", burden(result.skin)},
@@ -256,6 +310,8 @@ nlohmann::ordered_json weigh_json(const weighing::Result& result) {
   json["open_up"] = open_up(result);
   json["not_seen"] = not_seen(result);
   json["questions"] = questions(result.advice);
+  json["gaps"] = gaps(result.survey);
+  json["opened"] = opened(result.survey);
   json["also"] = also(result.survey);
   json["caution"] = result.caution;
   return json;

@@ -253,6 +253,37 @@ std::string also(const Result& result, const TextStyle& style) {
   return section("Also", lines, style);
 }
 
+const survey::Zone* recorded_of(const Result& result, const weighing::Zone& zone) {
+  if (!zone.own.empty()) {
+    const auto own = std::ranges::find(result.survey.own, zone.own, &survey::OwnZone::key);
+    return own == result.survey.own.end() ? nullptr : &own->zone;
+  }
+  const auto entry = result.survey.zones.find(zone.number);
+  return entry == result.survey.zones.end() ? nullptr : &entry->second;
+}
+
+// What the survey tells beside findings: nothing that was recorded stays out of sight.
+std::string told(const Result& result, const TextStyle& style) {
+  const survey::Survey& survey = result.survey;
+  std::string lines;
+  for (const survey::Told& each : survey::told_of_car(survey, survey::Reader::anybody))
+    lines += bullet(fmt::format("{}: {}", each.label, each.text), style);
+  for (const survey::Gap& gap : survey.gaps) lines += bullet(survey::gap_text(gap), style);
+  for (const survey::OwnZone& own : survey.own)
+    if (const std::string text = survey::told_of_own(own); !text.empty())
+      lines += bullet(fmt::format("{}: {}", own.name, text), style);
+  for (const weighing::Zone& zone : result.zones)
+    if (const survey::Zone* recorded = recorded_of(result, zone))
+      for (const survey::Told& each : survey::told_of_zone(*recorded))
+        lines += bullet(fmt::format("{}: {}: {}", zone_title(result, zone.number, zone.own),
+                                    each.label, each.text),
+                        style);
+  for (const survey::Opened& cut : survey.opened)
+    lines +=
+        bullet(fmt::format("{}: when cut open, {}", cut.zone, survey::opened_text(cut)), style);
+  return section("Also recorded", lines, style);
+}
+
 std::string questions(const Result& result, const TextStyle& style) {
   std::string lines;
   const std::vector<weighing::Advice>& advice = result.advice;
@@ -278,7 +309,8 @@ std::string weigh_text(const Result& result, const TextStyle& style) {
          burdens(result, style) + coverage(result, style) + findings(result, style) +
          repairs(result, style) + boxes(result, style) + to_open(result, style) +
          not_seen(result, style) + questions(result, style) + also(result, style) +
-         sources(result, style) + "\n" + indented(result.caution, style.width, "", "");
+         told(result, style) + sources(result, style) + "\n" +
+         indented(result.caution, style.width, "", "");
 }
 
 std::vector<Column> weigh_line_columns() {

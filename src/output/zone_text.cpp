@@ -6,17 +6,7 @@
 #include <fmt/format.h>
 
 namespace tinworm::output {
-namespace {
-
-std::string grouped(double value) {
-  std::string digits = fmt::format("{}", std::llround(value));
-  for (std::ptrdiff_t at = std::ssize(digits) - 3; at > 0; at -= 3) {
-    digits.insert(static_cast<std::size_t>(at), " ");
-  }
-  return digits;
-}
-
-}  // namespace
+namespace {}  // namespace
 
 std::string heading(const std::string& text, const TextStyle& style) {
   return style.bold ? "\033[1m" + text + "\033[0m" : text;
@@ -68,7 +58,7 @@ std::string zone_ranges(std::vector<int> numbers) {
 std::string car_text(const survey::Car& car) {
   std::string text = car.name.empty() ? "Car without a name" : car.name;
   if (car.built) text += fmt::format(", built {}", *car.built);
-  if (car.odometer_km) text += fmt::format(", {} km", grouped(*car.odometer_km));
+  if (!car.odometer.empty()) text += ", " + car.odometer;
   return text;
 }
 

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include <fmt/format.h>
+#include <fmt/ranges.h>
 
 #include "scene/legend.hpp"
 #include "scene/naming.hpp"
@@ -10,6 +11,7 @@
 #include "scene/palette.hpp"
 #include "scene/setting.hpp"
 #include "scene/writer.hpp"
+#include "survey/told.hpp"
 #include "weighing/words.hpp"
 
 namespace tinworm::scene {
@@ -20,6 +22,17 @@ constexpr Style second_style{7.5, Font::regular, black, Says::title, 1.25};
 constexpr Style entry_style{7, Font::regular, black, Says::legend, 1.18};
 constexpr Style rules_style{7, Font::bold, black, Says::words, 1.22};
 constexpr double inset_mm = 3;
+
+// "At once, before anything else: brakes, fuel." By the words of the format: papers for strangers
+// carry it too.
+std::string at_once_line(const survey::Survey& survey) {
+  std::vector<std::string_view> matters;
+  for (const survey::Also& item : survey.also)
+    if (survey::is_at_once(item) && std::ranges::find(matters, word(item.matter)) == matters.end())
+      matters.push_back(word(item.matter));
+  if (matters.empty()) return "";
+  return fmt::format("At once, before anything else: {}.", fmt::join(matters, ", "));
+}
 
 }  // namespace
 
@@ -49,6 +62,8 @@ void write_ranks(Writer& writer, const Drafting& drafting,
 }
 
 void write_verdict(Writer& writer, const weighing::Result& result) {
+  if (const std::string now = at_once_line(result.survey); !now.empty())
+    writer.block(now, verdict_style);
   writer.block(capitalised(weighing::sentence(result.verdict)), verdict_style);
   writer.y += 0.6;
   if (result.open_up_first) {

@@ -21,6 +21,22 @@ std::string interest_for_sale(const std::string& interest) {
   return interest.empty() || interest == "none" ? interest : "declared";
 }
 
+// The word of its matter and when it must be seen to: what is said of it is free text.
+std::vector<survey::Also> also_for_sale(const std::vector<survey::Also>& also) {
+  std::vector<survey::Also> kept;
+  for (const survey::Also& item : also) {
+    survey::Also one;
+    one.what = word(item.matter);
+    one.matter = item.matter;
+    one.when = item.when;
+    const bool told = std::ranges::any_of(kept, [&](const survey::Also& each) {
+      return each.matter == one.matter && each.when == one.when;
+    });
+    if (!told) kept.push_back(std::move(one));
+  }
+  return kept;
+}
+
 survey::Survey survey_for_sale(const survey::Survey& survey, bool signed_name) {
   survey::Survey kept;
   kept.body = survey.body;
@@ -28,13 +44,25 @@ survey::Survey survey_for_sale(const survey::Survey& survey, bool signed_name) {
   kept.car.name = survey.car.name;
   kept.car.built = survey.car.built;
   kept.visit.date = survey.visit.date;
+  kept.visit.weather = survey.visit.weather;
+  kept.tools = survey.tools;
+  kept.fitted = survey.fitted;
+  kept.also = also_for_sale(survey.also);
   if (signed_name) {
     kept.visit.by = survey.visit.by;
     kept.visit.interest = interest_for_sale(survey.visit.interest);
   }
   for (const auto& [number, zone] : survey.zones) kept.zones[number] = zone_for_sale(zone);
   for (const survey::OwnZone& own : survey.own) {
-    kept.own.push_back({own.key, own_part, own.role, own.side, {}, zone_for_sale(own.zone)});
+    kept.own.push_back({own.key,
+                        own_part,
+                        own.role,
+                        own.side,
+                        own.view,
+                        own.at,
+                        own.carries,
+                        {},
+                        zone_for_sale(own.zone)});
   }
   return kept;
 }
@@ -63,7 +91,8 @@ weighing::Zone weighed_for_sale(const weighing::Zone& zone, const body::Plan& pl
 
 std::string why_not_seen(const weighing::Zone& zone) {
   if (!zone.seen.word) return "not recorded";
-  return zone.seen.word == survey::SeenWord::tap ? "tapped or felt only" : "covered";
+  if (zone.seen.word == survey::SeenWord::tap) return "tapped or felt only";
+  return zone.seen.by ? std::string(meaning(*zone.seen.by)) : "covered";
 }
 
 }  // namespace

@@ -10,6 +10,7 @@
 
 #include "scene/naming.hpp"
 #include "scene/not_seen.hpp"
+#include "survey/told.hpp"
 
 namespace tinworm::scene {
 namespace {
@@ -114,6 +115,22 @@ std::string coat_line(const weighing::Result& result) {
   return zones.empty() ? "" : fmt::format("Thick coat, may be filler: {}.", number_list(zones));
 }
 
+std::string weather_line(const survey::Survey& survey) {
+  if (!survey.visit.weather) return "";
+  return *survey.visit.weather == survey::Weather::wet ? "The car was wet." : "The car was dry.";
+}
+
+// What else was noted, by the words of the format: what was said of it is the owner's.
+std::string also_line(const survey::Survey& survey) {
+  std::vector<std::string> items;
+  for (const survey::Also& item : survey.also) {
+    const std::string when = survey::when_text(item);
+    items.push_back(fmt::format("{}{}", word(item.matter), when.empty() ? "" : " (" + when + ")"));
+  }
+  if (items.empty()) return "";
+  return fmt::format("Noted beside rust: {}.", fmt::join(items, ", "));
+}
+
 std::string signed_line(const survey::Visit& visit) {
   if (visit.by.empty()) return "";
   return fmt::format("Surveyed by {}; interest in the sale: {}.", visit.by,
@@ -203,7 +220,8 @@ void write_list(Writer& writer, const std::string& heading, const Style& heading
 std::vector<std::string> looked_lines(const weighing::Result& result) {
   std::vector<std::string> lines{
       signed_line(result.survey.visit), shares_line(result.main), ways_line(result),
-      tools_line(result.survey),        found_line(result),       coat_line(result)};
+      tools_line(result.survey),        found_line(result),       coat_line(result),
+      weather_line(result.survey),      also_line(result.survey)};
   std::erase(lines, "");
   return lines;
 }

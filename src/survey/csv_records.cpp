@@ -13,7 +13,7 @@ namespace {
 
 struct Reading {
   std::vector<Record> records;
-  Record current{1, {}};
+  Record current{1, {}, false};
 };
 
 void take_cell(void* bytes, std::size_t count, void* reading) {
@@ -28,7 +28,7 @@ void end_row(int, void* data) {
       std::all_of(cells.begin(), cells.end(), [](const std::string& cell) { return cell.empty(); });
   const int row = reading.current.row;
   if (!blank) reading.records.push_back(std::move(reading.current));
-  reading.current = {row + 1, {}};
+  reading.current = {row + 1, {}, false};
 }
 
 class Parser {
@@ -98,7 +98,8 @@ tl::expected<std::vector<Record>, CsvMistake> csv_records(std::string_view text)
   if (const auto broken = yaml::not_text(plain))
     return tl::unexpected(CsvMistake{broken->place.line, broken->what, cure});
   Reading reading;
-  if (!Parser(between_cells(plain)).read(plain, reading)) {
+  const unsigned char between = between_cells(plain);
+  if (!Parser(between).read(plain, reading)) {
     if (plain.find("=\"") != std::string::npos)
       return tl::unexpected(CsvMistake{reading.current.row, "a quote stands after =, as in =\"51\"",
                                        "write 51 alone"});
@@ -106,6 +107,7 @@ tl::expected<std::vector<Record>, CsvMistake> csv_records(std::string_view text)
         CsvMistake{reading.current.row, "a quote stands where CSV allows none, or is not closed",
                    "a cell that holds a quote is quoted, and the quote is doubled: \"\""});
   }
+  for (Record& record : reading.records) record.semicolons = between == ';';
   return std::move(reading.records);
 }
 

@@ -13,6 +13,7 @@ namespace tinworm::survey {
 struct Record {
   int row = 0;                     // as a spreadsheet counts, from 1; blank lines count
   std::vector<std::string> cells;  // without spaces around them
+  bool semicolons = false;         // between the cells: a comma may be a decimal comma
 };
 
 // What keeps a file from being read as CSV; it stands alone.

@@ -1,15 +1,19 @@
 #include "survey/field_sheet.hpp"
 
 #include <algorithm>
+#include <array>
+#include <functional>
 
 #include <fmt/format.h>
 #include <fmt/ranges.h>
 
+#include "body/walk_round.hpp"
 #include "survey/field.hpp"
 #include "survey/free_words.hpp"
 #include "survey/written.hpp"
 
 namespace tinworm::survey {
+
 namespace {
 
 bool is_of_either(std::string_view heading) {
@@ -21,14 +25,34 @@ struct Column {
   std::string key;  // in a survey
   bool of_zone = false;
   bool free_words = false;
+  bool of_figures = false;  // a comma between digits may be a decimal comma
 };
+
+bool is_of_figures(Writing writing) {
+  return writing == Writing::readings || writing == Writing::films || writing == Writing::size ||
+         writing == Writing::holes || writing == Writing::length || writing == Writing::sheet ||
+         writing == Writing::position;
+}
 
 template <class Of>
 void add_columns(std::vector<Column>& all, const std::vector<Field<Of>>& fields, bool of_zone) {
   for (const Field<Of>& field : fields)
     if (!field.facts.heading.empty())
       all.push_back({std::string(field.facts.heading), std::string(field.facts.key), of_zone,
-                     field.facts.writing == Writing::text});
+                     field.facts.writing == Writing::text, is_of_figures(field.facts.writing)});
+}
+
+// What a row is about.
+enum class Kind { finding, repair, reference, seen };
+constexpr std::array<std::string_view, 4> kind_words{"finding", "repair", "reference", "seen"};
+
+const std::vector<Column>& repair_columns() {
+  static const std::vector<Column> all = [] {
+    std::vector<Column> columns;
+    add_columns(columns, repair_fields(), false);
+    return columns;
+  }();
+  return all;
 }
 
 // What a zone and a place in it may say; a photo and a note may be of either. `station` and `zone`
@@ -55,9 +79,25 @@ std::string value_text(const std::string& cell) {
   return plain ? cell : written(cell);
 }
 
+bool has_heading(const std::vector<Column>& columns, std::string_view heading) {
+  return std::ranges::find(columns, heading, &Column::heading) != columns.end();
+}
+
+// "0,82" as "0.82": where semicolons part the cells, a comma between digits is a decimal comma.
+std::string with_points(std::string text) {
+  const auto is_digit = [](char c) { return c >= '0' && c <= '9'; };
+  for (std::size_t i = 0; i + 1 < text.size(); ++i) {
+    const bool starts = i == 0 || is_digit(text[i - 1]) || text[i - 1] == ' ';
+    if (text[i] == ',' && starts && is_digit(text[i + 1])) text[i] = '.';
+  }
+  return text;
+}
+
 struct ZoneRows {
   std::map<std::string, FormLine> of_zone;  // by key
   FormLines found;
+  FormLines repairs;
+  FormLines marks;
   std::map<std::string, int> rows;  // of the stations found
 };
 
@@ -76,7 +116,9 @@ class SheetReader {
     for (std::size_t i = 1; i < records_.size(); ++i) row(records_[i]);
     for (auto& [zone, rows] :
          zones_)  // rows of the printed sheet that nobody filled in say nothing
-      if (!rows.found.empty() || !rows.of_zone.empty()) sheet_.zones.emplace(zone, lines_of(rows));
+      if (!rows.found.empty() || !rows.of_zone.empty() || !rows.repairs.empty() ||
+          !rows.marks.empty())
+        sheet_.zones.emplace(zone, lines_of(rows));
     return std::move(sheet_);
   }
 
@@ -148,7 +190,115 @@ class SheetReader {
     }
     const auto number = zone_of(record);
     if (!number) return;
+    check_hint(record, *plan_.zone(*number));
     ZoneRows& zone = zones_[*number];
+    const auto kind = kind_of(record);
+    if (kind == Kind::repair) return repair(zone, record);
+    if (kind == Kind::reference) return reference(zone, record);
+    if (kind) finding(zone, record);
+  }
+
+  std::optional<Kind> kind_of(const Record& record) {
+    const std::string text = lower_case(cell(record, "kind"));
+    if (text.empty()) return cell(record, "repair").empty() ? Kind::finding : Kind::repair;
+    for (std::size_t i = 0; i < kind_words.size(); ++i)
+      if (text == kind_words[i]) return static_cast<Kind>(i);
+    const std::vector<std::string> known(kind_words.begin(), kind_words.end());
+    refuse(record.row, "kind",
+           {{},
+            "unknown word for what a row is about",
+            text,
+            fmt::format("{}", fmt::join(known, ", ")),
+            yaml::did_you_mean(text, known)});
+    return std::nullopt;
+  }
+
+  // The tool's own words, to read by; what was typed there would be lost.
+  void check_hint(const Record& record, const body::Zone& zone) {
+    const std::string text = cell(record, "hint");
+    if (text.empty() || text == hint_of(zone)) return;
+    refuse(record.row, "hint",
+           {{}, "nothing is read from the hints", text, "", "write it under \"note\""});
+  }
+
+  std::string value_of(const Record& record, const Column& column) const {
+    const std::string text = cell(record, column.heading);
+    return column.of_figures && record.semicolons ? with_points(text) : text;
+  }
+
+  void refuse_others(const Record& record, std::string_view of,
+                     const std::function<bool(const Column&)>& belongs) {
+    for (const std::vector<Column>* all : {&columns(), &repair_columns()})
+      for (const Column& column : *all)
+        if (!column.of_zone && !belongs(column) && !cell(record, column.heading).empty())
+          refuse(record.row, column.heading,
+                 {{},
+                  fmt::format("a row of {} has no such cell", of),
+                  cell(record, column.heading),
+                  "",
+                  "give it a row of its own"});
+  }
+
+  void take_zone_cells(ZoneRows& zone, const Record& record,
+                       const std::vector<Column>& own_columns) {
+    for (const Column& column : columns())
+      if (const std::string text = value_of(record, column);
+          column.of_zone && !text.empty() && !has_heading(own_columns, column.heading))
+        take(zone, record.row, column, text, false);
+  }
+
+  void repair(ZoneRows& zone, const Record& record) {
+    const std::string station = cell(record, "station");
+    const std::size_t before = zone.repairs.size();
+    const auto add = [&](std::string_view key, const std::string& value, std::string column) {
+      const bool first = zone.repairs.size() == before;
+      zone.repairs.push_back({fmt::format("      {} {}: {}", first ? "-" : " ", key, value),
+                              record.row, std::move(column)});
+    };
+    for (const Column& column : repair_columns()) {
+      const std::string text = value_of(record, column);
+      if (text.empty()) continue;
+      if (column.heading == "photo" && text.find_first_not_of("0123456789 ") == std::string::npos)
+        sheet_.numbered_photos = true;
+      add(column.key, column.free_words ? written(text) : value_text(text), column.heading);
+    }
+    if (zone.repairs.size() > before && !station.empty()) add("spot", written(station), "station");
+    take_mark(zone, record);
+    take_zone_cells(zone, record, repair_columns());
+    refuse_others(record, "a repair",
+                  [](const Column& each) { return has_heading(repair_columns(), each.heading); });
+  }
+
+  void reference(ZoneRows& zone, const Record& record) {
+    const auto is_readings = [](const Column& column) { return column.heading == "readings"; };
+    const Column& readings = *std::ranges::find_if(columns(), is_readings);
+    if (const std::string text = value_of(record, readings); !text.empty())
+      take(zone, record.row, {"readings", "reference", true}, text, false);
+    if (!cell(record, "station").empty())
+      refuse(
+          record.row, "station",
+          {{}, "a reference is of the whole zone", cell(record, "station"), "", "leave it empty"});
+    take_zone_cells(zone, record, {});
+    refuse_others(record, "a reference", [&](const Column& each) {
+      return is_readings(each) || is_of_either(each.heading);
+    });
+  }
+
+  void take_mark(ZoneRows& zone, const Record& record) {
+    const std::string how = cell(record, "mark"), station = cell(record, "station");
+    if (how.empty()) return;
+    if (station.empty())
+      refuse(record.row, "mark",
+             {{}, "a mark needs the name of its place", how, "", "write it under \"station\""});
+    else
+      zone.marks.push_back(
+          {fmt::format("      {}: {}", written(station), written(how)), record.row, "mark"});
+  }
+
+  void finding(ZoneRows& zone, const Record& record) {
+    take_mark(zone, record);
+    refuse_others(record, "a finding",
+                  [](const Column& each) { return has_heading(columns(), each.heading); });
     const std::string station = cell(record, "station");
     const std::size_t before = zone.found.size();
     std::string name = station;
@@ -164,7 +314,7 @@ class SheetReader {
     if (!station.empty())
       zone.found.push_back({"      - spot: " + written(name), record.row, "station"});
     for (const Column& column : columns()) {
-      const std::string text = cell(record, column.heading);
+      const std::string text = value_of(record, column);
       if (!text.empty()) take(zone, record.row, column, text, !station.empty());
     }
     // A line of the printed sheet that nobody filled in.
@@ -210,6 +360,13 @@ class SheetReader {
       lines.push_back({"    found:", rows.found.front().row, "station"});
       lines.insert(lines.end(), rows.found.begin(), rows.found.end());
     }
+    const auto add = [&](std::string_view key, const FormLines& more) {
+      if (more.empty()) return;
+      lines.push_back({fmt::format("    {}:", key), more.front().row, more.front().column});
+      lines.insert(lines.end(), more.begin(), more.end());
+    };
+    add("repairs", rows.repairs);
+    add("mark", rows.marks);
     return lines;
   }
 
@@ -224,11 +381,43 @@ class SheetReader {
 
 const std::vector<std::string>& sheet_headings() {
   static const std::vector<std::string> all = [] {
-    std::vector<std::string> headings = {"zone", "station"};
+    std::vector<std::string> headings = {"zone", "hint", "station", "kind"};
     for (const Column& column : columns()) headings.push_back(column.heading);
+    for (const Column& column : repair_columns())
+      if (std::ranges::find(headings, column.heading) == headings.end())
+        headings.push_back(column.heading);
+    headings.push_back("mark");
     return headings;
   }();
   return all;
+}
+
+std::string hint_of(const body::Zone& zone) {
+  const std::string side =
+      zone.side() == body::Side::centre ? "" : fmt::format(", {}", body::word(zone.side()));
+  return fmt::format("{}{}{}{}", zone.name, side, zone.starts.empty() ? "" : ": rust starts at ",
+                     zone.starts);
+}
+
+std::vector<std::vector<std::string>> blank_rows(const body::Plan& plan) {
+  const std::vector<std::string>& headings = sheet_headings();
+  std::vector<std::vector<std::string>> rows{headings};
+  const auto add = [&](const body::Zone& zone, const std::string& station, Kind kind) {
+    std::vector<std::string> row(headings.size());
+    row[0] = std::to_string(zone.number);
+    if (kind == Kind::seen) row[1] = hint_of(zone);
+    row[2] = station;
+    row[3] = kind_words[static_cast<std::size_t>(kind)];
+    rows.push_back(std::move(row));
+  };
+  for (const body::Leg& leg : body::walk_round(plan))
+    for (const int number : leg.zones) {
+      const body::Zone& zone = *plan.zone(number);
+      add(zone, "", Kind::seen);
+      if (zone.role != body::Role::skin) add(zone, "", Kind::reference);
+      for (const body::Station& station : zone.stations) add(zone, station.name, Kind::finding);
+    }
+  return rows;
 }
 
 FieldSheet read_field_sheet(const std::vector<Record>& records, const body::Plan& plan) {

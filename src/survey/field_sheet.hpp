@@ -1,5 +1,6 @@
-// A field sheet typed into a spreadsheet: a row for each place that was looked at, columns in any
-// order, told by their headings.
+// A survey typed into a spreadsheet: a row for each place that was looked at, each repair, each
+// reference and how each zone was seen, as its `kind` tells; columns in any order, told by their
+// headings.
 #pragma once
 
 #include <map>
@@ -27,6 +28,13 @@ struct FieldSheet {
 
 // Headings it knows, in the order of the printed sheet: zone, station, seen, …
 const std::vector<std::string>& sheet_headings();
+
+// "outer sill, left: rust starts at bottom seam": what stands under "hint", and is not read.
+std::string hint_of(const body::Zone& zone);
+
+// A sheet to fill in: a row for how each zone was seen, its reference and each of its stations, in
+// walk-round order; the first row has the headings.
+std::vector<std::vector<std::string>> blank_rows(const body::Plan& plan);
 
 // Arranges cells by zone. What a cell says is checked when the survey made of it is read: see
 // `of_sheet`. Here: headings, zones, cells without a heading or a place to belong to.

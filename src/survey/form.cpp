@@ -7,6 +7,7 @@
 
 #include "body/walk_round.hpp"
 #include "survey/field.hpp"
+#include "survey/inside.hpp"
 #include "survey/position.hpp"
 #include "survey/written.hpp"
 
@@ -25,7 +26,7 @@ template <class Of>
 std::vector<std::string> word_lines(const std::vector<Field<Of>>& fields) {
   std::vector<std::string> lines;
   for (const Field<Of>& field : fields)
-    if (field.facts.writing == Writing::word)
+    if (field.facts.writing == Writing::word || field.facts.writing == Writing::words)
       lines.push_back(fmt::format(
           "{}: {}{}", field.facts.key,
           field.facts.alone == Alone::no ? fmt::format("{} ", field.facts.key) : std::string(),
@@ -118,10 +119,15 @@ class FormWriter {
       add(fmt::format("  built: {}", *before.built));
     else
       blank("  built:", "the year");
-    blank("  odometer:", before.odometer_km ? fmt::format("61200 mi, 98500 km; last time {:.0f} km",
-                                                          *before.odometer_km)
-                                            : "61200 mi, 98500 km");
+    blank("  odometer:", before.odometer_km
+                             ? fmt::format("61200 mi, 98500 km; last time {}", before.odometer)
+                             : "61200 mi, 98500 km");
+    if (before.colour.empty())
+      blank("  colour:");
+    else
+      add(fmt::format("  colour: {}", written(before.colour)));
     private_key("chassis-number", before.chassis_number);
+    private_key("engine-number", before.engine_number);
     private_key("registration", before.registration);
     private_key("owner", before.owner);
   }
@@ -141,6 +147,7 @@ class FormWriter {
     blank("  by:", "printed on the owner's papers only");
     blank("  interest: none", "any interest of yours in a sale of this car");
     blank("  place:", "private");
+    blank("  weather: dry", choices<Weather>());
     blank("  leave: [carpets, underseal]", "what the owner let you lift, scrape or probe");
   }
 
@@ -168,14 +175,46 @@ class FormWriter {
     } else {
       blank("photos: {folder: photos, name: \"IMG_{}.jpg\"}", "a photo is then just its number");
     }
+    blank(fmt::format("tools: [{}]", fmt::join(words<Tool>(), ", ")), "what was used");
+    fitted();
+    blank("summary:", "your own words for the first page, up to 600 letters");
     blank("gaps:", "the best single sign of a weak middle");
     if (!form_.before || form_.before->gaps.empty())
-      blank("  - {where: left door rear edge, wheels: 4.5 mm, lift: 3.0 mm}");
+      blank("  - {where: door rear edge, side: left, wheels: 4.5 mm, lift: 3.0 mm}",
+            "kind: " + choices<GapKind>());
     else
       for (const Gap& gap : form_.before->gaps)
-        blank(fmt::format("  - {{where: {}, wheels: , lift: }}", written(gap.where)),
-              fmt::format("last time: {} on its wheels, {} on the lift", gap_text(gap.wheels_mm),
-                          gap_text(gap.lift_mm)));
+        blank(
+            fmt::format("  - {{where: {}, {}wheels: , lift: }}", written(gap.where), kept_of(gap)),
+            fmt::format("last time: {} on its wheels, {} on the lift", gap_text(gap.wheels_mm),
+                        gap_text(gap.lift_mm)));
+  }
+
+  static std::string kept_of(const Gap& gap) {
+    const std::string side = gap.side ? fmt::format("side: {}, ", body::word(*gap.side)) : "";
+    const std::string kind =
+        gap.kind == GapKind::gap ? "" : fmt::format("kind: {}, ", word(gap.kind));
+    return side + kind;
+  }
+
+  // Options of the body, as last time where they were told: they don't change from visit to visit.
+  void fitted() {
+    if (plan_.options.empty()) return;
+    std::vector<std::string> known, choices;
+    for (const body::Option& option : plan_.options) {
+      choices.push_back(fmt::format("{}: {}", option.name, fmt::join(option.choices, " | ")));
+      if (!form_.before) continue;
+      const auto told = form_.before->fitted.find(option.name);
+      if (told != form_.before->fitted.end())
+        known.push_back(fmt::format("{}: {}", told->first, told->second));
+    }
+    const std::string hint = fmt::format("{}", fmt::join(choices, "; "));
+    if (known.empty())
+      blank(fmt::format("fitted: {{{}: {}}}", plan_.options.front().name,
+                        plan_.options.front().choices.front()),
+            hint);
+    else
+      live(fmt::format("fitted: {{{}}}", fmt::join(known, ", ")), hint);
   }
 
   static std::string gap_text(const std::optional<double>& gap_mm) {
@@ -226,6 +265,9 @@ class FormWriter {
     if (!zone.starts.empty()) remark("  ", "rust starts: " + zone.starts);
     if (!zone.hides.empty())
       remark("  ", fmt::format("usually worse behind it: {}", fmt::join(zone.hides, " ")));
+    if (!zone.joins.empty()) remark("  ", fmt::format("joined to: {}", fmt::join(zone.joins, " ")));
+    if (const body::Opening* opening = plan_.opening(zone.opening))
+      remark("  ", fmt::format("to look behind it: {} ({:g} min)", opening->how, opening->minutes));
     std::vector<std::string> mounts;
     for (const body::Mount& mount : plan_.mounts) {
       const bool here = std::find(mount.on.begin(), mount.on.end(), zone.number) != mount.on.end();
@@ -248,8 +290,8 @@ class FormWriter {
     }
     if (const auto entry = form_.before->zones.find(number); entry != form_.before->zones.end()) {
       const Zone& zone = entry->second;
-      if (zone.inside) parts.push_back(fmt::format("inside {}", word(*zone.inside)));
-      if (zone.drains) parts.push_back(fmt::format("drains {}", word(*zone.drains)));
+      if (zone.inside) parts.push_back("inside " + inside_text(zone));
+      if (zone.drains) parts.push_back("drains " + drains_text(zone));
       if (!zone.film_um.empty()) parts.push_back(fmt::format("film {}", films_text(zone)));
       if (!zone.note.empty()) parts.push_back(one_line(zone.note));
     }
@@ -303,11 +345,18 @@ class FormWriter {
       blank(fmt::format("    reference: {}", readings(before.reference_mm)), "kept from last time");
     else if (measured)
       blank("    reference:", "sound metal of the same sheet, three readings: 1.02 1.00 1.01");
+    if (!before.marks.empty()) {
+      blank("    mark:", "how to find the measured places again; kept from last time");
+      for (const Mark& mark : before.marks)
+        blank(fmt::format("      {}: {}", written(mark.where), written(mark.how)));
+    } else if (measured) {
+      blank("    mark: {where: 25 above the seam}", "how to find a measured place again");
+    }
     if (before.sheet_mm) blank(fmt::format("    sheet: {:g} mm", *before.sheet_mm));
     blank("    found:");
     for (const Spot& spot : before.found) {
       blank(fmt::format("      - {}:{}", written(spot.name), position(spot)),
-            "last time: " + with_note(findings_line(spot), spot.note));
+            "last time: " + with_note(findings_line(spot), spot.note) + mark_of(before, spot.name));
       std::erase(places, spot.name);
     }
     for (const std::string& name : places) blank(fmt::format("      - {}:", written(name)));
@@ -315,14 +364,32 @@ class FormWriter {
     if (before.repairs.empty()) return;
     blank("    repairs:", "say at each how it is now: " + choices<Now>());
     for (const Repair& repair : before.repairs)
-      blank(fmt::format("      - {}", repair_line(repair)),
-            "last time: " + with_note(std::string(word(repair.now)), repair.note));
+      blank("      - " + kept_line(repair), last_state(repair));
+  }
+
+  static std::string mark_of(const Zone& zone, const std::string& where) {
+    const auto mark = std::ranges::find(zone.marks, where, &Mark::where);
+    return mark == zone.marks.end() ? "" : "; to be found: " + one_line(mark->how);
   }
 
   // A place that no station gives is kept as it was written.
-  static std::string position(const Spot& spot) {
-    if (spot.at_station || !spot.at.known()) return "";
-    return " at " + position_text(spot.at);
+  template <class Of>
+  static std::string position(const Of& of) {
+    if (of.at_station || !of.at.known()) return "";
+    return " at " + position_text(of.at);
+  }
+
+  // Where it is, what was done; how it is and what it reads are this visit's.
+  static std::string kept_line(const Repair& repair) {
+    const std::string at = position(repair);
+    const std::string line = repair_line(repair) + (at.empty() ? "" : "," + at);
+    return repair.name.empty() ? line : fmt::format("{}: {}", written(repair.name), line);
+  }
+
+  static std::string last_state(const Repair& repair) {
+    std::string text = "last time: " + std::string(word(repair.now));
+    if (!repair.metal_mm.empty()) text += ", metal " + readings(repair.metal_mm);
+    return with_note(text, repair.note);
   }
 
   void own_zones() {
@@ -343,6 +410,9 @@ class FormWriter {
       blank(fmt::format("    name: {}", written(own.name)));
       blank(fmt::format("    role: {}", body::word(own.role)));
       blank(fmt::format("    side: {}", body::word(own.side)));
+      if (own.view) blank(fmt::format("    view: {}", body::word(*own.view)));
+      if (own.at.known()) blank("    at: " + position_text(own.at));
+      if (own.carries) blank(fmt::format("    carries: {}", body::word(*own.carries)));
       blank("    seen:", choices<SeenWord>());
       entry_lines(own.zone, true, {});
     }
@@ -353,12 +423,14 @@ class FormWriter {
     blank("also:", "what else the owner must know");
     if (!form_.before || form_.before->also.empty())
       blank("  - {what: tyres, code: \"0301\", say: sidewalls cracked, when: before-use}",
-            choices<When>() + " | a date");
+            choices<When>() + " | a date | 65000 mi; " + choices<Matter>());
     else
       for (const Also& item : form_.before->also)
         blank(fmt::format("  - {{what: {}, say: }}", written(item.what)),
               fmt::format("last time: {}{}{}", item.code, item.code.empty() ? "" : " ",
                           one_line(item.say)));
+    blank("opened:", "after work: what the cut showed");
+    blank("  51: {rear end: {date: 2025-09, metal: .40, say: membrane gone}}");
     blank("price: {asked: 9500 EUR, sound: 14000 EUR}", "private");
   }
 

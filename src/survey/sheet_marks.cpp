@@ -115,7 +115,7 @@ std::optional<Problem> more_than_figures(const std::string& cell) {
 
 std::optional<Problem> mark_in(const std::string& cell, std::string_view column) {
   if (cell.empty()) return std::nullopt;
-  const bool free_words = column == "note";
+  const bool free_words = column == "note" || column == "hint" || column == "mark";
   if (auto found = unfit_character(cell)) return found;
   if (auto found = not_worked_out(cell)) return found;
   if (auto found = formula(cell)) return found;
@@ -133,7 +133,8 @@ std::string lower(std::string text) {
 
 // Where a thing was found, and words on it, say nothing yet.
 bool says_something(const Record& record, const std::vector<std::string>& columns) {
-  constexpr std::array<std::string_view, 5> not_yet{"zone", "station", "size", "photo", "note"};
+  constexpr std::array<std::string_view, 7> not_yet{"zone", "hint",  "station", "kind",
+                                                    "size", "photo", "note"};
   for (std::size_t i = 0; i < record.cells.size(); ++i)
     if (!record.cells[i].empty() && i < columns.size() && !holds(not_yet, columns[i])) return true;
   return false;

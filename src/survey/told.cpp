@@ -40,6 +40,18 @@ std::string gap_kind(const Gap& gap) {
   return gap.kind == GapKind::gap ? "" : fmt::format(" ({})", word(gap.kind));
 }
 
+// "middle: dent, filler; rear end: wavy"
+std::string shapes_text(const Zone& zone) {
+  std::vector<std::string> places;
+  for (const Spot& spot : zone.found) {
+    std::vector<std::string_view> shapes;
+    for (const Shape shape : spot.shapes) shapes.push_back(word(shape));
+    if (!shapes.empty())
+      places.push_back(fmt::format("{}: {}", spot.name, fmt::join(shapes, ", ")));
+  }
+  return fmt::format("{}", fmt::join(places, "; "));
+}
+
 const When* word_of_when(const Also& item) {
   return item.when ? std::get_if<When>(&*item.when) : nullptr;
 }
@@ -66,6 +78,7 @@ std::vector<Told> told_of_zone(const Zone& zone) {
   telling.add("inside", "Inside", inside_text(zone));
   telling.add("drains", "Drain holes", drains_text(zone));
   telling.add("mark", "To find it again", marks_text(zone.marks));
+  telling.add("shape", "Out of shape", shapes_text(zone));
   return telling.take();
 }
 

@@ -7,6 +7,7 @@
 
 #include "survey/field.hpp"
 #include "survey/free_words.hpp"
+#include "survey/page.hpp"
 
 namespace tinworm::survey {
 namespace {
@@ -35,6 +36,12 @@ bool is_plain(std::string_view text) {
 std::string part(const FieldFacts& facts, const std::string& value) {
   const bool needs_key = facts.alone == Alone::no && facts.writing != Writing::pits;
   return needs_key ? fmt::format("{} {}", facts.key, value) : value;
+}
+
+// Each of several words is a part of its own.
+void add_part(std::vector<std::string>& parts, const FieldFacts& facts, const std::string& value) {
+  if (facts.writing != Writing::words) return parts.push_back(part(facts, value));
+  for (const std::string_view word : between_spaces(value)) parts.emplace_back(word);
 }
 
 std::string joined(const std::vector<std::string>& parts) {
@@ -79,8 +86,7 @@ std::string findings_line(const Spot& spot) {
   for (const auto& [facts, read, written, copy] : finding_fields()) {
     const bool of_the_visit = facts.writing == Writing::photos || facts.writing == Writing::text;
     if (of_the_visit || facts.writing == Writing::position) continue;
-    if (const std::string value = written(spot); !value.empty())
-      parts.push_back(part(facts, value));
+    if (const std::string value = written(spot); !value.empty()) add_part(parts, facts, value);
   }
   return joined(parts);
 }
@@ -89,9 +95,9 @@ std::string repair_line(const Repair& repair) {
   std::vector<std::string> parts;
   for (const auto& [facts, read, written, copy] : repair_fields()) {
     const bool of_the_visit = facts.writing == Writing::photos || facts.writing == Writing::text;
-    if (of_the_visit || facts.key == "now") continue;
-    if (const std::string value = written(repair); !value.empty())
-      parts.push_back(part(facts, value));
+    const bool read_today = facts.key == "now" || facts.writing == Writing::readings;
+    if (of_the_visit || read_today || facts.writing == Writing::position) continue;
+    if (const std::string value = written(repair); !value.empty()) add_part(parts, facts, value);
   }
   return joined(parts);
 }

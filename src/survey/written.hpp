@@ -16,7 +16,8 @@ std::string written(std::string_view text);
 // mm. Photos and notes are left out: they belong to the visit.
 std::string findings_line(const Spot& spot);
 
-// "let-in, seam-weld, 300x120, 2021-05, cut-out": without how it is now, which each visit judges.
+// "let-in, seam-weld, 300x120, 2021-05, cut-out": without how it is now and what it
+// reads, which each visit finds out.
 std::string repair_line(const Repair& repair);
 
 // `140 over 2000 um`: the greatest is the one that may be off the gauge's scale.

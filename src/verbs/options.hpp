@@ -39,6 +39,7 @@ struct StartOptions {
   std::string body;      // may be empty where `from` is given
   std::string from;      // an earlier survey; or
   std::string from_csv;  // a field sheet; or neither
+  bool blank = false;    // a field sheet to fill in, in place of a survey
   std::string car;       // its name; empty: the earlier survey's, or none
   std::string date;      // as typed; empty: today
   quantity::Units units = quantity::Units::mm;

@@ -7,6 +7,7 @@
 
 #include <fmt/format.h>
 
+#include "output/csv.hpp"
 #include "output/file_error.hpp"
 #include "output/whole_file.hpp"
 #include "survey/field_sheet.hpp"
@@ -69,18 +70,27 @@ void require_readable(const survey::FormLines& lines, const body::PlanPtr& plan)
   throw CommandError("start", fmt::format("--car or --date: {}", problem.what), cure);
 }
 
-ExitStatus write(const StartOptions& options, const survey::FormLines& lines,
-                 const Streams& streams) {
-  const std::string text = survey::text_of(lines);
+ExitStatus write(const StartOptions& options, const std::string& text, const Streams& streams) {
   if (options.path == "-") {
     streams.print(text);
     return done;
   }
   // Another program may have put one there since it was looked for.
   if (!output::write_new(options.path, text)) refuse_existing(options.path);
-  streams.tell(
-      fmt::format("wrote {0}: fill it in, then `tinworm check {0}`\n", yaml::shown(options.path)));
+  const std::string path = yaml::shown(options.path);
+  streams.tell(options.blank
+                   ? fmt::format("wrote {0}: fill it in, then `tinworm start {1} --from-csv {0}`\n",
+                                 path, options.body)
+                   : fmt::format("wrote {0}: fill it in, then `tinworm check {0}`\n", path));
   return done;
+}
+
+// Nothing of it reads as found: a row that isn't filled in says nothing.
+std::string blank_sheet(const body::Plan& plan) {
+  std::string text;
+  for (const std::vector<std::string>& row : survey::blank_rows(plan))
+    text += output::csv_record(row);
+  return text;
 }
 
 ExitStatus start_from_survey(const StartOptions& options, PlanShelf& plans,
@@ -103,7 +113,7 @@ ExitStatus start_from_survey(const StartOptions& options, PlanShelf& plans,
                        "A later visit has a later --date.");
   const survey::FormLines lines = survey::form_lines(*loaded.survey->body, form);
   require_readable(lines, loaded.survey->body);
-  return write(options, lines, streams);
+  return write(options, survey::text_of(lines), streams);
 }
 
 ExitStatus refuse_sheet(std::vector<survey::SheetProblem> problems, const StartOptions& options,
@@ -135,7 +145,7 @@ ExitStatus start_from_sheet(const StartOptions& options, const body::PlanPtr& pl
   const auto more = survey::of_sheet(reading.problems, lines);
   sheet.problems.insert(sheet.problems.end(), more.begin(), more.end());
   if (!sheet.problems.empty()) return refuse_sheet(std::move(sheet.problems), options, streams);
-  return write(options, lines, streams);
+  return write(options, survey::text_of(lines), streams);
 }
 
 }  // namespace
@@ -146,6 +156,7 @@ ExitStatus run(const StartOptions& options, const Streams& streams) {
   if (!options.from.empty()) return start_from_survey(options, plans, streams);
   const body::PlanPtr plan = named_plan("start", plans, options.body, streams);
   if (!plan) return errors_in_files;
+  if (options.blank) return write(options, blank_sheet(*plan), streams);
   survey::Form form;
   form.car = options.car.empty() ? "unnamed car" : options.car;
   form.date = date_of(options);
@@ -153,7 +164,7 @@ ExitStatus run(const StartOptions& options, const Streams& streams) {
   if (!options.from_csv.empty()) return start_from_sheet(options, plan, std::move(form), streams);
   const survey::FormLines lines = survey::form_lines(*plan, form);
   require_readable(lines, plan);
-  return write(options, lines, streams);
+  return write(options, survey::text_of(lines), streams);
 }
 
 }  // namespace tinworm::verbs
