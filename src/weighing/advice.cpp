@@ -25,14 +25,15 @@ const std::vector<std::string_view>& advice_kinds() {
       "inside-not-seen", "blocked-drain", "fresh-coat", "zone-not-named", "pit-through",
       "thick-reading", "hand-against-gauge", "dull-yet-measures", "repair-joint", "repair-beneath",
       "repair-now", "place-not-recorded", "far-from-zone", "other-side", "filler-likely",
-      "thick-patch", "gap-moves",
+      "thick-patch", "gap-moves", "option-not-told", "sill-bent", "acid-elsewhere",
       // A figure
       "no-baseline", "assumed-sheet", "film-not-read", "gauge-not-said", "wide-readings",
       "plan-sheet-read", "same-reading", "bare-with-film", "inside-of-none", "size-not-recorded",
       "size-over-part", "film-unlike",
       // The years, and paper
-      "visit-to-come", "another-car", "not-measured-again", "spot-name", "repair-undated",
-      "leave-not-said", "interest-not-said", "photo-folder", "photo-missing", "no-photo"};
+      "visit-to-come", "another-car", "not-measured-again", "place-not-marked", "spot-name",
+      "repair-undated", "leave-not-said", "interest-not-said", "photo-folder", "photo-missing",
+      "no-photo"};
   return kinds;
 }
 
@@ -59,6 +60,7 @@ std::vector<Advice> advice(const Result& result, const rules::Rules& rules) {
   ask_about_places(asking);
   ask_about_repairs(asking);
   ask_about_words(asking);
+  ask_about_records(asking);
   ask_about_papers(asking);
   sort(asking.pieces);
   return std::move(asking.pieces);

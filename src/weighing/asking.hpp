@@ -82,7 +82,8 @@ void ask_about_readings(Asking& asking);  // against sheet, hand and each other
 void ask_about_gauge(Asking& asking);     // and what its readings are held against
 void ask_about_places(Asking& asking);    // where a place is, and how large
 void ask_about_repairs(Asking& asking);
-void ask_about_words(Asking& asking);   // damage named in free words and recorded nowhere
-void ask_about_papers(Asking& asking);  // leave, interest, photos
+void ask_about_words(Asking& asking);    // damage named in free words and recorded nowhere
+void ask_about_records(Asking& asking);  // marks, options, what doesn't go together
+void ask_about_papers(Asking& asking);   // leave, interest, photos
 
 }  // namespace tinworm::weighing

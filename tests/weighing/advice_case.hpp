@@ -40,6 +40,7 @@ inline Survey thorough() {
     const double sheet_mm = survey.body->zone(zone)->sheet_mm;
     survey.zones[zone].reference_mm = {sheet_mm, sheet_mm + .01};
     add_spot(survey, zone, "station", survey::Rust::none, {sheet_mm - .01, sheet_mm + .01});
+    survey.zones[zone].marks = {{"station", "25 above the seam"}};
   }
   return survey;
 }
