@@ -125,10 +125,10 @@ struct Mount {
   std::string what;
   Carries carries = Carries::body;
   geometry::Point3 at;
-  std::vector<int> on;            // zones it stands on
-  std::vector<int> into;          // zones welded to those, which take its load on
-  std::optional<Condition> when;  // only on cars that have this
+  std::vector<int> on;    // zones it stands on
+  std::vector<int> into;  // zones welded to those, which take its load on
   yaml::Place place;
+  std::optional<Condition> when = {};  // only on cars that have this
 };
 
 struct Line {  // line work without a zone

@@ -48,7 +48,6 @@ std::vector<Found> with(Urgency wanted, const Result& result) {
 struct Entry {
   std::string number, title, judged, noted, link;
   Photos photos;
-  Captions captions = Captions::names;
 };
 
 constexpr double number_mm = 7, between_mm = 5, after_mm = 2.6;
@@ -90,25 +89,21 @@ void draw_entry(const Entry& entry, const photos::Album& album, const Flow& flow
   write(entry.noted, small_style);
   const double half = area.width_mm / 2 - between_mm / 2;
   draw_strip(page, {area.right() - half, area.y_mm + 0.6, half, area.height_mm}, entry.photos,
-             album, entry.captions, flow.measure());
+             album, flow.measure());
 }
 
 void write_entry(Flow& flow, const Found& found, const Result& result, const photos::Album& album,
                  quantity::Units units) {
   const Photos& photos = photos_of(result, *found.spot);
   const std::size_t beside = std::min(photos.size(), photos_beside);
-  const Entry entry{fmt::format("{}", found.spot->rank),
-                    place_title(*found.zone, *found.spot),
-                    place_judged(*found.spot, units),
-                    place_noted(result, *found.spot, units),
-                    on_sheet(found.zone->number),
-                    {photos.begin(), photos.begin() + beside},
-                    captions_of(photos)};
+  const Entry entry{fmt::format("{}", found.spot->rank), place_title(*found.zone, *found.spot),
+                    place_judged(*found.spot, units),    place_noted(result, *found.spot, units),
+                    on_sheet(found.zone->number),        {photos.begin(), photos.begin() + beside}};
   flow.block(entry_height_mm(entry, album, flow), [&](scene::Page& page, const scene::Area& area) {
     page.places.push_back({finding_place(*found.spot), {area.x_mm, area.y_mm}});
     draw_entry(entry, album, flow, page, area);
   });
-  write_photos(flow, {photos.begin() + beside, photos.end()}, album, Captions::names);
+  write_photos(flow, {photos.begin() + beside, photos.end()}, album);
 }
 
 void write_group(Flow& flow, Urgency group, const char* title, const char* meaning,
@@ -205,7 +200,7 @@ void write_other_photos(Flow& flow, const Result& result, const photos::Album& a
     if (!headed) flow.section("Photos of parts", "photos");
     headed = true;
     flow.heading(scene::capitalised(weighing::title(zone)));
-    write_photos(flow, photos, album, Captions::names);
+    write_photos(flow, photos, album);
   }
 }
 

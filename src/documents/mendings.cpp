@@ -77,7 +77,7 @@ void write_repair_photos(Flow& flow, const weighing::Result& result, const photo
       if (photos.empty() || is_finding(zone, i)) continue;
       flow.heading(fmt::format("{}: {}", scene::capitalised(weighing::title(zone)),
                                word(entry->repairs[i].kind)));
-      write_photos(flow, photos, album, captions_of(photos));
+      write_photos(flow, photos, album);
     }
   }
 }

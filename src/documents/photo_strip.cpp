@@ -71,10 +71,6 @@ void draw_gap(scene::Layer& layer, const Placed& gap, const scene::Measure& meas
 
 }  // namespace
 
-Captions captions_of(const Photos& place) {
-  return place.size() == 2 ? Captions::far_and_near : Captions::names;
-}
-
 std::vector<Photos> grouped(const Photos& photos, std::size_t most) {
   std::vector<Photos> groups;
   for (std::size_t i = 0; i < photos.size(); ++i) {
@@ -92,7 +88,7 @@ double strip_height_mm(const Photos& photos, const photos::Album& album, double 
 }
 
 void draw_strip(scene::Page& page, const scene::Area& area, const Photos& photos,
-                const photos::Album& album, Captions captions, const scene::Measure& measure) {
+                const photos::Album& album, const scene::Measure& measure) {
   scene::Layer& layer = page.layer("photos");
   const auto all = placed(photos, album, area);
   for (std::size_t i = 0; i < all.size(); ++i) {
@@ -102,20 +98,19 @@ void draw_strip(scene::Page& page, const scene::Area& area, const Photos& photos
                                          each.picture->height_px});
     else
       draw_gap(layer, each, measure);
-    const char* from = captions == Captions::names ? "" : i == 0 ? "far: " : "near: ";
     const std::string caption =
-        scene::cut(from + stem(each.photo->path), note_style, each.area.width_mm, measure);
+        scene::cut(stem(each.photo->path), note_style, each.area.width_mm, measure);
     layer.items.push_back(scene::set(caption, note_style,
                                      {each.area.x_mm, each.area.bottom() + 2.9}, scene::Align::left,
                                      measure));
   }
 }
 
-void write_photos(Flow& flow, const Photos& photos, const photos::Album& album, Captions captions) {
+void write_photos(Flow& flow, const Photos& photos, const photos::Album& album) {
   for (const Photos& row : grouped(photos, a_row))
     flow.block(strip_height_mm(row, album, flow.width_mm()) + after_mm,
                [&](scene::Page& page, const scene::Area& area) {
-                 draw_strip(page, area, row, album, captions, flow.measure());
+                 draw_strip(page, area, row, album, flow.measure());
                });
 }
 

@@ -12,23 +12,18 @@ namespace tinworm::documents {
 
 using Photos = std::vector<survey::Photo>;
 
-// By the names of their files alone, or with "far" and "near" before them.
-enum class Captions { names, far_and_near };
-// Of all photos of one place: of two the first is the one from afar, the second from near, as
-// surveys are to list them; of more or fewer nobody knows.
-Captions captions_of(const Photos& place);
-
 // In groups of so many: a strip is kept on one page.
 std::vector<Photos> grouped(const Photos& photos, std::size_t most);
 
 // Rows of photos no wider than `width_mm`; the height they take, 0 without photos.
 double strip_height_mm(const Photos& photos, const photos::Album& album, double width_mm);
 
-// Draws them from the top left of `area`.
+// Draws them from the top left of `area`, each with the name of its file: which of them was taken
+// from afar nobody said.
 void draw_strip(scene::Page& page, const scene::Area& area, const Photos& photos,
-                const photos::Album& album, Captions captions, const scene::Measure& measure);
+                const photos::Album& album, const scene::Measure& measure);
 
 // Strips of three down the page, none torn.
-void write_photos(Flow& flow, const Photos& photos, const photos::Album& album, Captions captions);
+void write_photos(Flow& flow, const Photos& photos, const photos::Album& album);
 
 }  // namespace tinworm::documents

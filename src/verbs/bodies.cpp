@@ -1,6 +1,7 @@
 #include "verbs/bodies.hpp"
 
 #include <fmt/format.h>
+#include <fmt/ranges.h>
 #include <nlohmann/json.hpp>
 
 #include "body/checker.hpp"
@@ -88,11 +89,38 @@ std::string mounts_text(const body::Plan& plan, const output::TextStyle& style) 
   for (const body::Mount& mount : plan.mounts) {
     rows.push_back({mount.what, std::string(body::word(mount.carries)),
                     body::under_near_rule(mount.carries) ? "strict" : "",
-                    output::zone_ranges(mount.on)});
+                    output::zone_ranges(mount.on),
+                    mount.when ? mount.when->option + " " + mount.when->choice : ""});
   }
   if (rows.empty()) return "";
   return "\n" + output::heading("Mounts (strict: metal near them is judged as theirs)", style) +
-         "\n" + output::table({{"mount"}, {"carries"}, {"rule"}, {"stands on"}}, rows, style.width);
+         "\n" +
+         output::table({{"mount"}, {"carries"}, {"rule"}, {"stands on"}, {"only with"}}, rows,
+                       style.width);
+}
+
+// What is lifted or taken off to look behind zones, and which cars have what.
+std::string openings_text(const body::Plan& plan, const output::TextStyle& style) {
+  std::vector<output::Row> rows;
+  for (const body::Opening& opening : plan.openings) {
+    std::vector<int> shows;
+    for (const body::Zone& zone : plan.zones)
+      if (zone.opening == opening.name) shows.push_back(zone.number);
+    rows.push_back(
+        {opening.how, fmt::format("{:g} min", opening.minutes), output::zone_ranges(shows)});
+  }
+  if (rows.empty()) return "";
+  return "\n" + output::heading("To look behind", style) + "\n" +
+         output::table({{"what is done"}, {"takes", Align::right}, {"shows"}}, rows, style.width);
+}
+
+std::string options_text(const body::Plan& plan, const output::TextStyle& style) {
+  std::vector<output::Row> rows;
+  for (const body::Option& option : plan.options)
+    rows.push_back({option.name, fmt::format("{}", fmt::join(option.choices, ", "))});
+  if (rows.empty()) return "";
+  return "\n" + output::heading("Options, told in a survey under `fitted`", style) + "\n" +
+         output::table({{"option"}, {"one of"}}, rows, style.width);
 }
 
 // How much of each drawing is zones: what has no number can't be surveyed.
@@ -113,7 +141,22 @@ std::string plan_text(const body::Plan& plan, const output::TextStyle& style) {
                      fmt::format(": {}; {}\n", plan.title, body::word(plan.construction));
   text += zones_text("Centre line and singles, front to rear", zone_rows(plan, false), style);
   text += zones_text("Pairs, left and right", zone_rows(plan, true), style);
-  return text + stations_text(plan, style) + mounts_text(plan, style) + coverage_text(plan, style);
+  return text + stations_text(plan, style) + mounts_text(plan, style) + openings_text(plan, style) +
+         options_text(plan, style) + coverage_text(plan, style);
+}
+
+ordered_json openings_json(const body::Plan& plan) {
+  ordered_json json = ordered_json::array();
+  for (const body::Opening& opening : plan.openings)
+    json.push_back({{"name", opening.name}, {"how", opening.how}, {"minutes", opening.minutes}});
+  return json;
+}
+
+ordered_json options_json(const body::Plan& plan) {
+  ordered_json json = ordered_json::array();
+  for (const body::Option& option : plan.options)
+    json.push_back({{"name", option.name}, {"choices", option.choices}});
+  return json;
 }
 
 ordered_json plan_json(const body::Plan& plan) {
@@ -135,7 +178,9 @@ ordered_json plan_json(const body::Plan& plan) {
                      {"sheet_mm", zone.sheet_mm},
                      {"area_m2", zone.area_m2},
                      {"starts", zone.starts},
-                     {"stations", stations}});
+                     {"stations", stations},
+                     {"joins", zone.joins},
+                     {"opening", zone.opening}});
   }
   return {{"tinworm", TINWORM_VERSION},
           {"kind", "body"},
@@ -143,7 +188,9 @@ ordered_json plan_json(const body::Plan& plan) {
           {"version", plan.version},
           {"title", plan.title},
           {"construction", body::word(plan.construction)},
-          {"zones", zones}};
+          {"zones", zones},
+          {"openings", openings_json(plan)},
+          {"options", options_json(plan)}};
 }
 
 void put(const std::string& text, const BodiesOptions& options, const Streams& streams) {

@@ -62,7 +62,7 @@ TEST(Checker, ASoundPlanHasNoProblems) {
   Plan sound = plan();
   sound.zones[0].stations = {{"end", {-50, -650, 400}, {15, 5}}};  // 50 mm off its zone
   sound.zones[0].hides = {12};
-  sound.mounts = {{"hanger", Carries::suspension, {970, -650, 650}, {11, 12}, {30, 5}}};
+  sound.mounts = {{"hanger", Carries::suspension, {970, -650, 650}, {11, 12}, {}, {30, 5}}};
   sound.boxes = {box({{"a m b c", 11, {40, 5}}, {"c d a", 12, {41, 5}}})};
   EXPECT_THAT(told(sound), IsEmpty());
   EXPECT_THAT(told(Plan{}), IsEmpty());
@@ -183,6 +183,49 @@ TEST(Checker, Hides) {
                           "or add the zone"));
 }
 
+TEST(Checker, Joins) {
+  Plan bad = plan();
+  bad.zones[0].joins = {11, 12, 77};
+  EXPECT_THAT(told(bad),
+              ElementsAre("10:3 zone 11 joins itself |  |  | name the zones it is welded or bolted "
+                          "to",
+                          "10:3 zone 11 joins a zone this body lacks | 77 |  | correct the number, "
+                          "or add the zone"));
+  bad.zones[0].joins = {12};
+  bad.zones[1].extent.x = {1061, 2000};
+  EXPECT_THAT(told(bad),
+              ElementsAre("10:3 zone 11 joins zone 12, which lies 61 mm away |  | at most 60 mm | "
+                          "correct the number, or the outlines and span of one of them"));
+}
+
+TEST(Checker, Openings) {
+  Plan bad = plan();
+  bad.openings = {{"carpet-left", "carpet up", 20, {5, 3}}};
+  EXPECT_THAT(
+      told(bad),
+      ElementsAre("5:3 opening carpet-left shows no zone |  |  | name it with `open` at the "
+                  "zones that it shows"));
+  bad.zones[0].opening = "carpet-left";
+  EXPECT_THAT(told(bad), IsEmpty());
+  bad.zones[1].opening = "carpet-lft";
+  EXPECT_THAT(told(bad),
+              ElementsAre("20:3 zone 12 is seen by an opening the plan lacks | carpet-lft | "
+                          "carpet-left | add it under openings, or correct `open`"));
+}
+
+TEST(Checker, Conditions) {
+  Plan bad = plan();
+  bad.options = {{"steering", {"left", "right"}}};
+  bad.mounts = {{"hanger", Carries::suspension, {970, -650, 600}, {11}, {}, {30, 5}, {}}};
+  bad.mounts[0].when = Condition{"steering", "right", {30, 70}};
+  EXPECT_THAT(told(bad), IsEmpty());
+  bad.mounts[0].when->choice = "middle";
+  EXPECT_THAT(
+      told(bad),
+      ElementsAre("30:70 `when` names an option or a choice that the plan lacks | steering: "
+                  "middle |  | add it under options, or correct it here"));
+}
+
 TEST(Checker, Stations) {
   Plan bad = plan();
   bad.zones[0].stations = {{"front end", {0, -650, 1600}, {15, 5}},
@@ -200,9 +243,9 @@ TEST(Checker, Stations) {
 
 TEST(Checker, Mounts) {
   Plan bad = plan();
-  bad.mounts = {{"jack point", Carries::jack, {0, 900, 100}, {11}, {30, 5}},
-                {"hanger", Carries::suspension, {500, -650, 661}, {11}, {31, 5}},
-                {"belt", Carries::belts, {500, -650, 600}, {11, 77}, {32, 5}}};
+  bad.mounts = {{"jack point", Carries::jack, {0, 900, 100}, {11}, {}, {30, 5}},
+                {"hanger", Carries::suspension, {500, -650, 661}, {11}, {}, {31, 5}},
+                {"belt", Carries::belts, {500, -650, 600}, {11, 77}, {}, {32, 5}}};
   EXPECT_THAT(
       told(bad),
       ElementsAre(
@@ -260,7 +303,7 @@ TEST(Checker, TellsEverythingAtOnceInOrderOfTheFile) {
   Plan bad = plan();
   bad.zones[1].hides = {77};
   bad.zones[0].drawn.clear();
-  bad.mounts = {{"belt", Carries::belts, {500, -650, 600}, {78}, {2, 5}}};
+  bad.mounts = {{"belt", Carries::belts, {500, -650, 600}, {78}, {}, {2, 5}}};
   bad.boxes = {box({{"c d", 79, {1, 5}}})};
   std::vector<int> lines;
   for (const auto& problem : check_plan(bad)) lines.push_back(problem.place.line);
