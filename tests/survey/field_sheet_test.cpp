@@ -30,6 +30,10 @@ Typed typed(const std::string& csv) {
   return {std::move(reading.survey), to_text(std::move(sheet.problems), "sheet.csv")};
 }
 
+const std::string all_headings =
+    "zone, hint, station, kind, seen, inside, reference, sheet, film, drains, at, rust, hand, tap, "
+    "probe, magnet, stuffed, shape, hole, crack, size, readings, pit, photo, note, repair, joint, "
+    "sides, layers, date, beneath, now, mark";
 const std::string headings = "zone,station,seen,rust,hand,tap,readings,size,photo,note\n";
 
 void expect_sill(const Typed& one) {
@@ -80,18 +84,12 @@ TEST(FieldSheet, MistakesNameRowAndColumn) {
     std::string csv;
     std::string mistakes;
   } cases[] = {
-      {"",
-       "sheet.csv: row 1: the sheet is empty (allowed: zone, station, seen, inside, reference, "
-       "sheet, film, drains, at, rust, hand, tap, probe, magnet, stuffed, hole, crack, size, "
-       "readings, pit, photo, note)\n"},
+      {"", "sheet.csv: row 1: the sheet is empty (allowed: " + all_headings + ")\n"},
       {"zone,staton\n51,x\n",
-       "sheet.csv: row 1: no column is called that (found \"staton\"; allowed: zone, station, "
-       "seen, inside, reference, sheet, film, drains, at, rust, hand, tap, probe, magnet, stuffed, "
-       "hole, crack, size, readings, pit, photo, note; did you mean \"station\"?)\n"},
+       "sheet.csv: row 1: no column is called that (found \"staton\"; allowed: " + all_headings +
+           "; did you mean \"station\"?)\n"},
       {"station,seen\nrear end,bare\n",
-       "sheet.csv: row 1: the first row has no heading \"zone\" (allowed: zone, station, seen, "
-       "inside, reference, sheet, film, drains, at, rust, hand, tap, probe, magnet, stuffed, "
-       "hole, crack, size, readings, pit, photo, note)\n"},
+       "sheet.csv: row 1: the first row has no heading \"zone\" (allowed: " + all_headings + ")\n"},
       {"zone,seen,seen\n51,bare,bare\n",
        "sheet.csv: row 1, column \"seen\": two columns have the same heading (found \"seen\")\n"},
       {headings + "\n5,,bare,,,,,,,\n,,bare,,,,,,,\n99,,bare,,,,,,,\n",
@@ -167,6 +165,60 @@ TEST(FieldSheet, CellsCannotBreakOutOfTheirLine) {
     const Typed one = typed(headings + "51,rear end,bare,pitting," + cell + ",,,,,\n");
     EXPECT_TRUE(one.mistakes.starts_with("sheet.csv: row 2, column \"hand\": ")) << one.mistakes;
   }
+}
+
+TEST(FieldSheet, ARowMayBeARepairAReferenceOrHowAZoneWasSeen) {
+  const Typed one = typed(
+      "zone;station;kind;seen;readings;repair;joint;sides;size;sheet;now;mark;note\n"
+      "51;;seen;bare;;;;;;;;;\n"
+      "51;;reference;;1,02 1,00;;;;;;;;\n"
+      "51;rear end;repair;;1,18;let-in;seam-weld stitch;open-side;300x120;1,2;sound;25 up;gas\n"
+      "51;;;;;lapped;;;;;;;\n");
+  EXPECT_EQ(one.mistakes, "");
+  ASSERT_TRUE(one.survey);
+  const Zone& zone = one.survey->zones.at(51);
+  EXPECT_EQ(zone.reference_mm, (std::vector{1.02, 1.00}));
+  ASSERT_EQ(zone.repairs.size(), 2u);
+  const Repair& repair = zone.repairs[0];
+  EXPECT_EQ(repair.name, "rear end");
+  EXPECT_TRUE(repair.at_station);
+  EXPECT_EQ(repair.other_joints, std::vector{Joint::stitch});
+  EXPECT_EQ(repair.sides, Sides::open_side);
+  EXPECT_EQ(repair.sheet_mm, 1.2);
+  EXPECT_EQ(repair.metal_mm, std::vector{1.18});
+  EXPECT_EQ(repair.note, "gas");
+  EXPECT_EQ(zone.marks, (std::vector<Mark>{{"rear end", "25 up"}}));
+  EXPECT_EQ(zone.repairs[1].kind, RepairKind::lapped);
+}
+
+TEST(FieldSheet, WhatARowCannotHoldIsRefused) {
+  EXPECT_EQ(typed("zone,station,kind,seen,rust,repair,hint,mark\n"
+                  "51,rear end,repair,bare,scale,lapped,,\n"
+                  "52,,repiar,bare,,,,\n"
+                  "61,,seen,bare,,,thin here,\n"
+                  "62,,seen,bare,,,,25 up\n")
+                .mistakes,
+            "sheet.csv: row 2, column \"rust\": a row of a repair has no such cell (found "
+            "\"scale\"; give it a row of its own)\n"
+            "sheet.csv: row 3, column \"kind\": unknown word for what a row is about (found "
+            "\"repiar\"; allowed: finding, repair, reference, seen; did you mean \"repair\"?)\n"
+            "sheet.csv: row 4, column \"hint\": nothing is read from the hints (found \"thin "
+            "here\"; write it under \"note\")\n"
+            "sheet.csv: row 5, column \"mark\": a mark needs the name of its place (found \"25 "
+            "up\"; write it under \"station\")\n");
+}
+
+TEST(FieldSheet, ABlankSheetRecordsNothing) {
+  std::string csv;
+  for (const auto& row : blank_rows(*small_plan()))
+    for (std::size_t i = 0; i < row.size(); ++i)
+      csv += "\"" + row[i] + (i + 1 == row.size() ? "\"\n" : "\",");
+  EXPECT_NE(csv.find("\"51\",\"\",\"rear end\",\"finding\""), std::string::npos);
+  const Typed one = typed(csv);
+  EXPECT_EQ(one.mistakes, "");
+  ASSERT_TRUE(one.survey);
+  EXPECT_TRUE(one.survey->zones.empty());
+  EXPECT_TRUE(one.survey->seen.empty());
 }
 
 }  // namespace
