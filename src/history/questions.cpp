@@ -157,12 +157,11 @@ class Asker {
   }
 
   void ask_about_odometer(std::size_t i) {
-    const auto &before = years_[i - 1].survey().car.odometer_km,
-               &now = years_[i].survey().car.odometer_km;
-    if (!before || !now || *now >= *before) return;
+    const survey::Car &before = years_[i - 1].survey().car, &now = years_[i].survey().car;
+    if (!before.odometer_km || !now.odometer_km || *now.odometer_km >= *before.odometer_km) return;
     ask("odometer-back", {},
-        fmt::format("why did the odometer go back, from {:.0f} km in {} to {:.0f} km in {}?",
-                    *before, date(i - 1), *now, date(i)),
+        fmt::format("why did the odometer go back, from {} in {} to {} in {}?", before.odometer,
+                    date(i - 1), now.odometer, date(i)),
         "A slip, another instrument, or a turned one: what the car has done is then not known.");
   }
 

@@ -5,8 +5,8 @@
 #include <nlohmann/json.hpp>
 
 #include "output/figures.hpp"
-#include "weighing/holes.hpp"
 #include "survey/told.hpp"
+#include "weighing/holes.hpp"
 
 namespace tinworm::output {
 namespace {
@@ -293,8 +293,10 @@ nlohmann::ordered_json weigh_json(const weighing::Result& result) {
   if (!result.rules_name.empty()) json["rules_name"] = result.rules_name;
   if (!result.rules_changed.empty()) json["rules_changed"] = result.rules_changed;
   json["date"] = result.survey.visit.date.text();
-  json["car"] = {
-      {"name", car.name}, {"built", whole(car.built)}, {"odometer_km", number(car.odometer_km)}};
+  json["car"] = {{"name", car.name},
+                 {"built", whole(car.built)},
+                 {"odometer_km", number(car.odometer_km)},
+                 {"odometer", text_or_null(car.odometer)}};
   json["told"] = told_of_car(result.survey);
   json["verdict"] = verdict(result);
   json["burden"] = {{"structure", burden(result.structure)},

@@ -60,7 +60,6 @@ const When* word_of_when(const Also& item) {
 
 std::vector<Told> told_of_car(const Survey& survey, Reader reader) {
   Telling telling;
-  telling.add("odometer", "Odometer", survey.car.odometer);
   telling.add("colour", "Colour", survey.car.colour);
   if (reader == Reader::owner) {
     telling.add("engine-number", "Engine number", survey.car.engine_number);

@@ -19,7 +19,7 @@ struct Told {
   std::string text;
 };
 
-// Of the car, the visit and what was used; empty where the survey says none of it.
+// Of the car, the visit and what was used; its name, year and odometer are of every paper's title.
 std::vector<Told> told_of_car(const Survey& survey, Reader reader);
 
 // Of a zone as a whole: its inside, drain holes and marks.

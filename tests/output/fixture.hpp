@@ -86,6 +86,7 @@ inline survey::Survey surveyed_car() {
   survey.car.name = "Wherry 1200";
   survey.car.built = 1967;
   survey.car.odometer_km = 98492.3;
+  survey.car.odometer = "61200 mi";
   survey.car.chassis_number = "W12-004417";
   survey.car.owner = "Private Person";
   survey.visit.date = {2025, 4, 12};

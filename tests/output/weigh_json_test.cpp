@@ -26,12 +26,12 @@ void expect_keys(const ordered_json& json, const std::vector<std::string>& promi
 
 TEST(WeighJson, HasEveryKeyThatWasPromised) {
   const ordered_json json = weigh_json(weighed_car());
-  EXPECT_THAT(keys(json),
-              testing::ElementsAre("tinworm", "kind", "file", "sha256", "body", "rules", "date",
-                                   "car", "verdict", "burden", "seen", "zones", "boxes", "open_up",
-                                   "not_seen", "questions", "also", "caution"));
+  EXPECT_THAT(keys(json), testing::ElementsAre("tinworm", "kind", "file", "sha256", "body", "rules",
+                                               "date", "car", "told", "verdict", "burden", "seen",
+                                               "zones", "boxes", "open_up", "not_seen", "questions",
+                                               "gaps", "opened", "also", "caution"));
   expect_keys(json["body"], {"name", "version"});
-  expect_keys(json["car"], {"name", "built", "odometer_km"});
+  expect_keys(json["car"], {"name", "built", "odometer_km", "odometer"});
   expect_keys(json["verdict"], {"word", "could_be", "open_up_first", "reasons"});
   expect_keys(json["verdict"]["reasons"][0], {"zone", "spot", "text", "rule", "source"});
   for (const char* of : {"structure", "skin", "shell"}) {
@@ -41,15 +41,15 @@ TEST(WeighJson, HasEveryKeyThatWasPromised) {
     expect_keys(json["seen"][of], {"area_share", "measured_share"});
   }
   const ordered_json& zone = json["zones"][0];
-  expect_keys(zone, {"zone",   "name",       "side",         "role",      "seen",
-                     "inside", "evidence",   "step",         "step_low",  "step_high",
-                     "near",   "metal_left", "rusted_share", "iso4628_3", "astm_d610",
-                     "damage", "share",      "film",         "spots",     "repairs"});
+  expect_keys(zone, {"zone",         "name",      "side",      "role",      "seen",  "inside",
+                     "evidence",     "step",      "step_low",  "step_high", "near",  "metal_left",
+                     "rusted_share", "iso4628_3", "astm_d610", "damage",    "share", "film",
+                     "spots",        "repairs",   "told"});
   expect_keys(zone["metal_left"], {"value", "low", "high", "kind", "baseline_mm", "baseline_from"});
   expect_keys(zone["film"], {"median_um", "reading"});
   expect_keys(zone["spots"][0],
               {"spot", "rank", "rust", "near", "metal_left", "pit_left", "pit_left_low"});
-  expect_keys(zone["repairs"][0], {"kind", "reliable"});
+  expect_keys(zone["repairs"][0], {"kind", "reliable", "spot"});
   expect_keys(json["boxes"][0], {"name", "twist_kept", "bending_kept", "withheld"});
   expect_keys(json["open_up"][0], {"zone", "why", "could_become"});
   expect_keys(json["not_seen"][0], {"zone", "why"});

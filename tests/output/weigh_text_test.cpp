@@ -17,7 +17,7 @@ using testing::Not;
 TEST(WeighText, SaysItAllInOrder) {
   EXPECT_EQ(weigh_text(weighed_car()),
             R"(Verdict: repair. Could be: do not drive until repaired. Open up first.
-Wherry 1200, built 1967, 98 492 km; surveyed 2025-04-12
+Wherry 1200, built 1967, 61200 mi; surveyed 2025-04-12
 wherry-2025.yaml, body plan two-door-saloon 1, default rules, fingerprint 0123456789ab
 
 Why
