@@ -2,11 +2,12 @@
 
 #include <algorithm>
 #include <cmath>
+#include <string_view>
 
 namespace tinworm::metal {
 
 Baseline reference(const Measured& measured) {
-  return {measured.mean_mm, measured};
+  return {measured.mean_mm, measured, 0, false};
 }
 
 Baseline pair_reference(const Measured& measured, double half_width_share) {
@@ -18,6 +19,8 @@ Baseline stated_sheet(double sheet_mm, double half_width_share) {
 }
 
 namespace {
+
+constexpr std::string_view scatter_of = "scatter of", coating_left_on = "coating left on";
 
 Component scatter(const char* what, const Measured& measured, double sensitivity) {
   const double standard_mm = measured.repeatability.standard_mm / std::sqrt(measured.count);
@@ -41,23 +44,46 @@ std::vector<Component> budget_of(const Measured& spot, const Baseline& baseline,
   }
   const bool one_film = measured && baseline.same_film;
   if (spot.coating_mm > 0)
-    budget.push_back({"coating left on", spot.coating_mm, one_film ? to_both : to_t, {}});
-  if (measured && !baseline.same_film && measured->coating_mm > 0)
-    budget.push_back({"coating left on the reference", measured->coating_mm, to_t0, {}});
+    budget.push_back(
+        {"coating left on", spot.coating_mm, one_film ? to_both : to_t, spot.coating_degrees});
+  if (measured && !one_film && measured->coating_mm > 0)
+    budget.push_back(
+        {"coating left on the reference", measured->coating_mm, to_t0, measured->coating_degrees});
   return budget;
 }
 
+bool one_scatter(const Measured& spot, const Baseline& baseline) {
+  return baseline.measured && baseline.measured->repeatability == spot.repeatability;
+}
+
+// Whether how film varies is one estimate for both: the same film readings, or the pair's alike.
+bool one_film_scatter(const Measured& spot, const Baseline& baseline) {
+  return baseline.measured && !baseline.same_film && spot.coating_mm > 0 &&
+         baseline.measured->coating_mm == spot.coating_mm &&
+         baseline.measured->coating_degrees == spot.coating_degrees;
+}
+
 // Welch-Satterthwaite asks for independent estimates. The scatter of spot and reference is mostly
-// one estimate, pooled over the survey, and then counts as one: else its degrees of freedom would
-// count twice.
-std::vector<Component> of_independent_estimates(std::vector<Component> budget, const Measured& spot,
-                                                const Baseline& baseline) {
-  const auto& sound = baseline.measured;
-  if (!sound || sound->repeatability != spot.repeatability) return budget;
-  const double standard = combined_standard(std::span(budget).first(2));
-  budget.erase(budget.begin());
-  budget.front() = {"scatter", standard, 1, spot.repeatability.degrees_of_freedom};
-  return budget;
+// one estimate, pooled over the survey, and so is that of the film over a zone; two lines that rest
+// on one count as one: else its degrees of freedom would count twice.
+std::vector<Component> of_independent_estimates(const std::vector<Component>& budget,
+                                                const Measured& spot, const Baseline& baseline) {
+  std::vector<Component> scatter, film, rest;
+  for (const Component& each : budget) {
+    const bool of_film = each.what.starts_with(coating_left_on);
+    const bool of_scatter = each.what.starts_with(scatter_of);
+    if (of_scatter && one_scatter(spot, baseline))
+      scatter.push_back(each);
+    else if (of_film && one_film_scatter(spot, baseline))
+      film.push_back(each);
+    else
+      rest.push_back(each);
+  }
+  for (const auto* both : {&scatter, &film})
+    if (!both->empty())
+      rest.push_back(
+          {both->front().what, combined_standard(*both), 1, both->front().degrees_of_freedom});
+  return rest;
 }
 
 }  // namespace

@@ -16,6 +16,7 @@ struct Measured {
   int count = 1;                // readings in the mean, at least 1
   Repeatability repeatability;  // of one reading: see repeatability_of()
   double coating_mm = 0;        // standard uncertainty of the coating correction; 0: none was made
+  std::optional<double> coating_degrees;  // its degrees of freedom; none: infinite
 };
 
 // What t0 is taken from.
@@ -26,9 +27,9 @@ struct Baseline {
   // t0 may lie anywhere within +/- this share of itself (rectangular): 0.05 more for a pair's
   // reference, 0.10 for a survey's sheet, 0.20 for a plan's.
   double half_width_share = 0;
-  // The reference lies under the same film as the spot, so that the error of the coating
-  // correction is one and the same in t and t0.
-  bool same_film = true;
+  // One and the same film reading serves spot and reference, so that the error of the coating
+  // correction is one in t and t0. Else film at two places is two errors.
+  bool same_film = false;
 };
 
 Baseline reference(const Measured& measured);

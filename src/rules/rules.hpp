@@ -28,7 +28,8 @@ struct Rules {
   double survey_sheet_half_share = 0.10;
   double plan_sheet_half_share = 0.20;
   double echo_factor = 2.3;
-  double film_relative = 0.10;
+  double film_prior_share = 0.20;
+  double film_prior_degrees = 2;
   double echo_film_limit_um = 500;
   double too_thick = 1.25;
   double too_thick_least = 0.50;

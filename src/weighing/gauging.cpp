@@ -50,16 +50,18 @@ Coating coating(const survey::Survey& survey, const survey::Zone* entry,
                 const rules::Rules& rules) {
   if (survey.gauge.coating != survey::Coating::left_on) return {};
   if (!entry || entry->film_off_scale) return {.upper_bound = true};
-  const auto echo = metal::echo_correction(
-      entry->film_um, {rules.echo_factor, rules.film_relative, rules.echo_film_limit_um});
+  const auto echo =
+      metal::echo_correction(entry->film_um, {rules.echo_factor, rules.film_prior_share,
+                                              rules.film_prior_degrees, rules.echo_film_limit_um});
   if (!echo) return {.upper_bound = true};
-  return {echo->subtract_mm, echo->standard_mm, false};
+  return {echo->subtract_mm, echo->standard_mm, echo->degrees_of_freedom, false};
 }
 
 metal::Measured measured(std::span<const double> readings_mm, const Coating& coating,
                          const Gauging& gauging) {
   return {metal::mean(readings_mm) - coating.subtract_mm, static_cast<int>(readings_mm.size()),
-          metal::repeatability_of(readings_mm, gauging.pooled, gauging.prior), coating.standard_mm};
+          metal::repeatability_of(readings_mm, gauging.pooled, gauging.prior), coating.standard_mm,
+          coating.degrees_of_freedom};
 }
 
 ZoneBaseline baseline(const ZoneFacts& zone, const survey::Survey& survey, const Gauging& gauging,

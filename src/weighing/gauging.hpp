@@ -17,8 +17,9 @@ namespace tinworm::weighing {
 
 // The echo of a gauge that reads coating as metal, as far as the zone's film readings mend it.
 struct Coating {
-  double subtract_mm = 0;    // from every reading in the zone
-  double standard_mm = 0;    // uncertainty of that
+  double subtract_mm = 0;                    // from every reading in the zone
+  double standard_mm = 0;                    // uncertainty of that
+  std::optional<double> degrees_of_freedom;  // of it; none: nothing is subtracted
   bool upper_bound = false;  // the film isn't known, or isn't paint: the sheet is thinner than read
 };
 

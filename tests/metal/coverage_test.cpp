@@ -65,11 +65,11 @@ class Surveyor {
       const double sheet_mm =
           zone.stated_mm * (1 + std::uniform_real_distribution(-share, share)(random_));
       const double film_mm = plan.film_mm * normal_(random_);
-      const double pair_film_mm =
-          plan.from == From::pair ? plan.film_mm * normal_(random_) : film_mm;
+      const double film_at_reference_mm = plan.film_mm * normal_(random_);
       zone.spot = readings(zone.lambda * sheet_mm + gauge_error_mm + film_mm, plan.readings);
       if (is_measured(plan.from))
-        zone.sound = readings(zone.stated_mm + gauge_error_mm + pair_film_mm, plan.sound_readings);
+        zone.sound =
+            readings(zone.stated_mm + gauge_error_mm + film_at_reference_mm, plan.sound_readings);
     }
     return zones;
   }
