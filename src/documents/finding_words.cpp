@@ -102,8 +102,12 @@ std::string read_words(const survey::Spot& spot, const weighing::MetalLeft& meta
 
 // How near a mounting it is, by the tape where that was reckoned.
 std::string near_words(const weighing::Spot& spot, quantity::Units units) {
-  if (spot.near != weighing::Near::within_radius) return weighing::near_text(spot);
-  return fmt::format("{} from the {}", distance_text(spot.near_mm, units), spot.near_what);
+  const std::string away = distance_text(spot.near_mm, units);
+  if (spot.near == weighing::Near::within_radius)
+    return fmt::format("{} from the {}", away, spot.near_what);
+  if (spot.near == weighing::Near::into_mount)
+    return fmt::format("{} from the {}, whose load it takes", away, spot.near_what);
+  return weighing::near_text(spot);
 }
 
 // "Let-in, stitch, 2021-05, now rusting": what makes it doubtful after a colon, unless it was said.

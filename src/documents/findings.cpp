@@ -27,11 +27,11 @@ struct Found {
 
 enum class Urgency { not_to_drive, to_repair, to_judge, to_treat };
 
-Urgency urgency(const Found& found) {
-  const Verdict asks = level(*found.spot, *found.zone).verdict;
+Urgency urgency(const Found& found, const rules::Rules& rules) {
+  const Verdict asks = level(*found.spot, *found.zone, rules).verdict;
   if (asks == Verdict::do_not_drive) return Urgency::not_to_drive;
   if (asks == Verdict::repair) return Urgency::to_repair;
-  const bool may_be = level_at_low(*found.spot, *found.zone).verdict >= Verdict::repair;
+  const bool may_be = level_at_low(*found.spot, *found.zone, rules).verdict >= Verdict::repair;
   return may_be ? Urgency::to_judge : Urgency::to_treat;
 }
 
@@ -39,7 +39,8 @@ std::vector<Found> with(Urgency wanted, const Result& result) {
   std::vector<Found> all;
   for (const weighing::Zone& zone : result.zones)
     for (const Spot& spot : zone.spots)
-      if (spot.rank > 0 && urgency({&spot, &zone}) == wanted) all.push_back({&spot, &zone});
+      if (spot.rank > 0 && urgency({&spot, &zone}, result.constants) == wanted)
+        all.push_back({&spot, &zone});
   std::ranges::sort(all, {}, [](const Found& found) { return found.spot->rank; });
   return all;
 }

@@ -108,10 +108,16 @@ std::string near_text(const weighing::Spot& spot, const TextStyle& style) {
       return line(fmt::format("near: {}, {} away", spot.near_what,
                               distance_text(spot.near_mm, style.units)),
                   style);
+    case weighing::Near::into_mount:
+      return line(fmt::format("in a part that takes the load of: {}, {} away", spot.near_what,
+                              distance_text(spot.near_mm, style.units)),
+                  style);
     case weighing::Near::on_mount:
       break;
   }
-  return line("on the mount: " + spot.near_what, style);
+  return line(fmt::format("on a part that carries: {}, {} away", spot.near_what,
+                          distance_text(spot.near_mm, style.units)),
+              style);
 }
 
 std::string spot_text(const weighing::Spot& spot, const TextStyle& style) {
@@ -162,6 +168,57 @@ std::string zone_facts(const weighing::Zone& zone, const TextStyle& style) {
                      style);
 }
 
+const body::Box* box_named(const weighing::Result& result, const std::string& name) {
+  const auto found = std::ranges::find(result.body->boxes, name, &body::Box::name);
+  return found == result.body->boxes.end() ? nullptr : &*found;
+}
+
+// What is left of each box that the zone is a wall of, as a sum that can be worked by hand.
+std::string section_text(const weighing::BoxResult& box, const weighing::Result& result,
+                         const TextStyle& style) {
+  const weighing::SectionLeft& section = *box.section;
+  std::string text = line(
+      fmt::format("the wall metal of the {}, where least is left ({:.0f} to {:.0f} mm):", box.name,
+                  section.from_mm, section.to_mm),
+      style);
+  double whole = 0, left = 0;
+  for (const weighing::WallLeft& wall : section.walls) {
+    const weighing::Zone* zone = result.zone(wall.zone);
+    const double area = wall.width_mm * wall.sheet_mm;
+    const std::string gone = wall.gone_mm > 0
+                                 ? fmt::format("weak or holed over {:.0f} mm of it", wall.gone_mm)
+                                 : "nothing gone";
+    text += line(fmt::format("{}: {:.0f} mm wide, sheet {:g} mm = {:.0f} mm2; {}; left {:.0f} mm2",
+                             zone ? zone_title(*zone) : "", wall.width_mm, wall.sheet_mm, area,
+                             gone, area * wall.left),
+                 style);
+    whole += area;
+    left += area * wall.left;
+  }
+  text += line(fmt::format("left {:.0f} of {:.0f} mm2 = {} (at worst {}); gone under {}", left,
+                           whole, percent_text(section.left.value), percent_text(section.left.low),
+                           percent_text(section.limit)),
+               style);
+  if (section.all_layers)
+    text += line("every layer is weak or holed near one place: nothing carries there", style);
+  return text + line(section.gone     ? "the section is gone"
+                     : section.may_go ? "the section stands by what was found; it may be gone"
+                                      : "the section stands",
+                     style);
+}
+
+std::string sections_text(const weighing::Result& result, const weighing::Zone& zone,
+                          const TextStyle& style) {
+  std::string text;
+  for (const weighing::BoxResult& box : result.boxes) {
+    const body::Box* plan = box_named(result, box.name);
+    if (!plan || !box.section || !zone.own.empty()) continue;
+    if (std::ranges::find(plan->walls, zone.number, &body::BoxWall::zone) != plan->walls.end())
+      text += section_text(box, result, style);
+  }
+  return text.empty() ? "" : "\n" + heading("Section left", style) + "\n" + text;
+}
+
 std::string burden_text(const char* name, const weighing::Burden& burden, const TextStyle& style) {
   const std::string value = burden.value ? fmt::format("{:.3f}", *burden.value) : "not known";
   const std::string why = burden.value ? "" : ": " + burden.why;
@@ -177,12 +234,17 @@ std::string explain_zone(const weighing::Result& result, const weighing::Zone& z
   std::string text = heading(zone_title(zone), style) + "\n" + rules_block(result, style) +
                      zone_facts(zone, style);
   for (const weighing::Spot& spot : zone.spots) text += spot_text(spot, style);
-  std::string reasons;
-  for (const weighing::Reason& reason : result.reasons) {
-    if (reason.zone != zone.number || reason.own != zone.own) continue;
-    reasons += line(fmt::format("{} [{}: {}]", reason.text, reason.rule, reason.source), style);
-  }
-  if (!reasons.empty()) text += "\n" + heading("In the verdict", style) + "\n" + reasons;
+  text += sections_text(result, zone, style);
+  const auto reasons = [&](const std::vector<weighing::Reason>& all, const char* title) {
+    std::string lines;
+    for (const weighing::Reason& reason : all) {
+      if (reason.zone != zone.number || reason.own != zone.own) continue;
+      lines += line(fmt::format("{} [{}: {}]", reason.text, reason.rule, reason.source), style);
+    }
+    if (!lines.empty()) text += "\n" + heading(title, style) + "\n" + lines;
+  };
+  reasons(result.reasons, "In the verdict");
+  reasons(result.open_reasons, "To be opened");
   return text + "\n" + heading("Burdens of the whole car (0 none, 1 all)", style) + "\n" +
          burden_text("structure", result.structure, style) +
          burden_text("skin", result.skin, style) + burden_text("shell", result.shell, style) +

@@ -85,6 +85,7 @@ ordered_json spot_json(const weighing::Spot& spot) {
   json["near"] = text_or_null(spot.near_what);
   json["near_how"] = word(spot.near);
   json["near_mm"] = spot.near_what.empty() ? ordered_json() : number(spot.near_mm);
+  json["pinhole"] = spot.signs.pinhole;
   json["metal_left"] = metal_left(spot.metal);
   json["pit_left"] = number(spot.metal.pit_left);
   json["pit_left_low"] = number(spot.metal.pit_left_low);
@@ -201,7 +202,7 @@ ordered_json zone_json(const weighing::Result& result, const weighing::Zone& zon
   json["astm_d610"] = whole(zone.astm_d610);
   json["damage"] = number(zone.damage);
   json["weight"] = span(zone.weight);
-  json["share"] = rounded(zone.share);
+  json["share"] = result.shell.value ? ordered_json(rounded(zone.share)) : ordered_json();
   json["film"] = film(zone.film);
   json["spots"] = ordered_json::array();
   for (const weighing::Spot& spot : zone.spots) json["spots"].push_back(spot_json(spot));
@@ -227,13 +228,30 @@ ordered_json verdict(const weighing::Result& result) {
           {"could_be", word(result.could_be)},
           {"open_up_first", result.open_up_first},
           {"reasons", reasons_json(result.reasons)},
-          {"also_to_repair", reasons_json(result.also_to_repair)}};
+          {"also_to_repair", reasons_json(result.also_to_repair)},
+          {"open_reasons", reasons_json(result.open_reasons)}};
+}
+
+ordered_json section(const std::optional<weighing::SectionLeft>& of) {
+  if (!of) return {};
+  ordered_json walls = ordered_json::array();
+  for (const weighing::WallLeft& wall : of->walls)
+    walls.push_back({{"zone", wall.zone},
+                     {"width_mm", rounded(wall.width_mm)},
+                     {"sheet_mm", rounded(wall.sheet_mm)},
+                     {"gone_mm", rounded(wall.gone_mm)},
+                     {"left", rounded(wall.left)}});
+  return {{"left", span(of->left)},       {"from_mm", rounded(of->from_mm)},
+          {"to_mm", rounded(of->to_mm)},  {"limit", rounded(of->limit)},
+          {"all_layers", of->all_layers}, {"gone", of->gone},
+          {"may_go", of->may_go},         {"walls", walls}};
 }
 
 ordered_json boxes(const weighing::Result& result) {
   ordered_json json = ordered_json::array();
   for (const weighing::BoxResult& box : result.boxes) {
     json.push_back({{"name", box.name},
+                    {"section", section(box.section)},
                     {"twist_kept", span(box.twist_kept)},
                     {"bending_kept", span(box.bending_kept)},
                     {"withheld", text_or_null(box.withheld)}});
@@ -248,6 +266,7 @@ ordered_json open_up(const weighing::Result& result) {
                     {"why", open.why},
                     {"could_become", word(open.could_become)},
                     {"rule", open.rule},
+                    {"minutes", open.minutes},
                     {"structure_high_if_no_worse", rounded(open.structure_high_if_no_worse)},
                     {"structure_low_if_gone", rounded(open.structure_low_if_gone)}});
   }

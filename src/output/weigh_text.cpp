@@ -61,7 +61,11 @@ std::string reasons(const Result& result, const TextStyle& style) {
   for (const weighing::Reason& reason : result.also_to_repair) {
     also += bullet(fmt::format("{} [{}]", reason.text, reason.rule), style);
   }
-  return section("Why", lines, style) + section("Also to be repaired", also, style);
+  std::string open;
+  for (const weighing::Reason& reason : result.open_reasons)
+    open += bullet(fmt::format("{} [{}]", reason.text, reason.rule), style);
+  return section("Why", lines, style) + section("Also to be repaired", also, style) +
+         section("What isn't known", open, style);
 }
 
 // What the owner must see to first, whatever the metal says.
@@ -80,7 +84,8 @@ std::string before_use(const Result& result, const TextStyle& style) {
 std::string sources(const Result& result, const TextStyle& style) {
   std::vector<std::pair<std::string, std::string>> seen;
   std::vector<weighing::Reason> all = result.reasons;
-  all.insert(all.end(), result.also_to_repair.begin(), result.also_to_repair.end());
+  for (const auto* more : {&result.also_to_repair, &result.open_reasons})
+    all.insert(all.end(), more->begin(), more->end());
   for (const weighing::Reason& reason : all) {
     const std::pair<std::string, std::string> rule(reason.rule, reason.source);
     if (std::find(seen.begin(), seen.end(), rule) == seen.end()) seen.push_back(rule);
@@ -207,12 +212,22 @@ std::string boxes(const Result& result, const TextStyle& style) {
 }
 
 std::string to_open(const Result& result, const TextStyle& style) {
+  constexpr std::size_t named = 5;
   std::string lines;
-  for (const weighing::OpenUp& open : result.open_up) {
-    lines += bullet(fmt::format("{}: {}; could become: {}", zone_title(result, open.zone, open.own),
-                                open.why, sentence(open.could_become)),
+  for (std::size_t i = 0; i < std::min(named, result.open_up.size()); ++i) {
+    const weighing::OpenUp& open = result.open_up[i];
+    lines += bullet(fmt::format("{}, about {} min: {}; could become: {}",
+                                zone_title(result, open.zone, open.own), open.minutes, open.why,
+                                sentence(open.could_become)),
                     style);
   }
+  std::string rest;
+  for (std::size_t i = named; i < result.open_up.size(); ++i) {
+    const weighing::OpenUp& open = result.open_up[i];
+    rest += (rest.empty() ? "" : "; ") + zone_title(result, open.zone, open.own);
+  }
+  if (!rest.empty())
+    lines += bullet(fmt::format("then {} more: {}", result.open_up.size() - named, rest), style);
   return section("To open up", lines, style);
 }
 

@@ -234,6 +234,8 @@ std::vector<Order> all_orders() {
     all.push_back({{of + ".least", of + ".likely", of + ".most"}});
   }
   all.push_back({{"pit-through.most", "pit.most"}});
+  all.push_back({{"crack-on-mount.most", "crack.most"}});
+  all.push_back({{"on-mount", "into-mount", "near-radius"}});
   for (const std::string use : {"stored", "dry-season", "all-weather", "salted"})
     all.push_back({{"rate-" + use + ".low", "rate-" + use + ".high"}});
   all.push_back({{"seen-part.least", "seen-coated.least", "seen-bare.least"}});

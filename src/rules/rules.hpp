@@ -59,6 +59,10 @@ struct Rules {
   Envelope breaks = {0, .10, .30};
   Envelope dull = {.50, .70, .85};
   Envelope stuffed = {0, .15, .50};
+  double thick_coat_least = 0.30;
+  double pinhole_most = 0.85;
+  double crack_most = 0.85;
+  double crack_on_mount_most = 0.50;
   double least_bare = 0.95;
   double least_coated = 0.85;
   double least_part = 0.50;
@@ -71,9 +75,22 @@ struct Rules {
 
   // Place and area
   double near_radius_mm = 300;
+  double on_mm = 100;
+  double into_mm = 200;
+  double tank_mm = 150;
+  double gap_moves_mm = 3;
   double hole_mm = 25;
+  double pinhole_mm = 10;
+  double pinholes = 3;
+  double pinholes_mm = 100;
   double unsized_area_share = 0.01;
   double unsized_length_share = 0.25;
+
+  // Sections of boxes
+  double section_limit = 0.75;
+  double section_along_mm = 150;
+  double section_place_mm = 40;
+  double wall_reach_mm = 50;
 
   // Burden
   double damage_at_sound = 0.10;

@@ -85,6 +85,8 @@ std::string near_words(const weighing::Spot& spot) {
       return "may be near the " + spot.near_what;
     case weighing::Near::within_radius:
       return "near the " + spot.near_what;
+    case weighing::Near::into_mount:
+      return "takes the load of the " + spot.near_what;
     case weighing::Near::on_mount:
       return "carries the " + spot.near_what;
   }

@@ -32,25 +32,29 @@ double role_weight(body::Role role, const rules::Rules& rules) {
   return role == body::Role::main ? 1 : rules.local_weight;
 }
 
-// What an unseen zone may be at worst, judged by its pair and by zones that hide it.
+// What an unseen zone may be at worst, judged by its pair and by zones that hide it: no less than
+// the worst that these may be.
 double unseen_damage(const ZoneFacts& unseen, const std::vector<Zone>& zones,
                      const std::vector<ZoneFacts>& facts, const rules::Rules& rules) {
-  bool any = false;
   if (!unseen.plan) return rules.unseen_damage;
+  bool any_seen = false, any_bad = false;
+  double worst = 0;
   for (std::size_t i = 0; i < zones.size(); ++i) {
     if (!facts[i].plan) continue;
     const bool pair = unseen.plan->pair() == facts[i].number;
     const auto& hides = facts[i].plan->hides;
     const bool hider = std::ranges::find(hides, unseen.number) != hides.end();
     if (!pair && !hider) continue;
-    if (zones[i].step >= Step::thin) return rules.unseen_damage;
-    any = any || facts[i].is_seen();
+    any_bad = any_bad || zones[i].step >= Step::thin;
+    any_seen = any_seen || facts[i].is_seen();
+    worst = std::max(worst, zones[i].weight.high);
   }
-  return any ? rules.unseen_damage_neighbour_good : rules.unseen_damage;
+  const bool good = any_seen && !any_bad;
+  return std::max(worst, good ? rules.unseen_damage_neighbour_good : rules.unseen_damage);
 }
 
-double unproved_damage(const Zone& zone, const ZoneFacts& facts, const rules::Rules& rules) {
-  return damage(least_unproved(zone, facts, rules), rules) * rules.spread_base;
+double unproved_damage(const ZoneFacts& facts, const rules::Rules& rules) {
+  return damage(least_unproved(facts, rules), rules) * rules.spread_base;
 }
 
 Part structure_part(std::size_t index, const Zone& zone, const ZoneFacts& facts,
@@ -59,7 +63,7 @@ Part structure_part(std::size_t index, const Zone& zone, const ZoneFacts& facts,
   part.counts = part.seen || has_finding(zone);
   if (!part.counts) return part;
   const auto above = [&](double w, double d) { return w * std::pow(d, rules.exponent); };
-  part.above.high = above(part.weight, unproved_damage(zone, facts, rules));
+  part.above.high = above(part.weight, unproved_damage(facts, rules));
   for (const Spot& spot : zone.spots) {
     part.above.low = std::max(part.above.low, above(spot.counts, spot.weight.low));
     part.above.value = std::max(part.above.value, above(spot.counts, spot.weight.value));
@@ -80,7 +84,7 @@ Part skin_part(std::size_t index, const Zone& zone, const ZoneFacts& facts,
   Part part{index, facts.plan->area_m2, {}, facts.is_seen()};
   part.counts = part.seen || has_finding(zone);
   if (!part.counts) return part;
-  const double unproved = unproved_damage(zone, facts, rules);
+  const double unproved = unproved_damage(facts, rules);
   part.above = {
       part.weight * skin_weight(zone, zone.weight.low, zone.step_high, rules),
       part.weight * skin_weight(zone, zone.weight.value, zone.step, rules),
@@ -94,8 +98,7 @@ double mean_power(double above, double below, double p) {
 
 // Completes unseen parts at the high end and takes the means.
 Ends ends(const std::vector<Part>& parts, const std::vector<Zone>& zones,
-          const std::vector<ZoneFacts>& facts, const body::Plan& plan, double p,
-          const rules::Rules& rules) {
+          const std::vector<ZoneFacts>& facts, double p, const rules::Rules& rules) {
   double weight_all = 0, weight_counted = 0, low = 0, value = 0, high_counted = 0, high = 0;
   for (const Part& part : parts) {
     weight_all += part.weight;
@@ -112,7 +115,7 @@ Ends ends(const std::vector<Part>& parts, const std::vector<Zone>& zones,
     const ZoneFacts& zone = facts[part.zone];
     const double d = std::max(
         {unseen_damage(zone, zones, facts, rules), zones[part.zone].weight.high, counted_high});
-    const bool on_mount = zone.load_bearing() && zone.plan && mount_on(*zone.plan, plan);
+    const bool on_mount = zone.load_bearing() && zones[part.zone].on_mount;
     const double rest = (on_mount ? std::max(1.0, part.weight) : part.weight) * std::pow(d, p);
     high += std::max(rest, part.above.high);
   }
@@ -150,12 +153,10 @@ Burden shell_of(const Burden& structure, const Burden& skin, const rules::Rules&
 
 }  // namespace
 
-double least_unproved(const Zone& zone, const ZoneFacts& facts, const rules::Rules& rules) {
-  double least = 1;
-  const bool nothing_recorded = zone.spots.empty();
-  if (nothing_recorded)
-    least = facts.seen.word == survey::SeenWord::bare ? rules.least_bare : rules.least_coated;
-  if (!facts.is_seen() || facts.seen.word == survey::SeenWord::part)
+double least_unproved(const ZoneFacts& facts, const rules::Rules& rules) {
+  using survey::SeenWord;
+  double least = facts.seen.word == SeenWord::bare ? rules.least_bare : rules.least_coated;
+  if (!facts.is_seen() || facts.seen.word == SeenWord::part)
     least = std::min(least, rules.least_part);
   if (!facts.inside_seen()) least = std::min(least, rules.least_inside_not_seen);
   return least;
@@ -176,7 +177,7 @@ Coverage coverage(const std::vector<Zone>& zones, const std::vector<ZoneFacts>& 
 }
 
 Burdens burdens(const std::vector<Zone>& zones, const std::vector<ZoneFacts>& facts,
-                const body::Plan& plan, const rules::Rules& rules) {
+                const rules::Rules& rules) {
   std::vector<Part> structure, skin;
   for (std::size_t i = 0; i < zones.size(); ++i) {
     if (!facts[i].fitted()) continue;
@@ -185,8 +186,8 @@ Burdens burdens(const std::vector<Zone>& zones, const std::vector<ZoneFacts>& fa
     else if (facts[i].plan)
       skin.push_back(skin_part(i, zones[i], facts[i], rules));
   }
-  const Ends s = ends(structure, zones, facts, plan, rules.exponent, rules);
-  const Ends k = ends(skin, zones, facts, plan, 1, rules);
+  const Ends s = ends(structure, zones, facts, rules.exponent, rules);
+  const Ends k = ends(skin, zones, facts, 1, rules);
   const bool enough =
       coverage(zones, facts, body::Role::main).area_share + 1e-9 >= rules.coverage_limit;
 

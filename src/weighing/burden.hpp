@@ -12,7 +12,7 @@ namespace tinworm::weighing {
 // The least metal a zone may still have where nothing says so: all of it where nothing was
 // recorded, seen in part or found by tap alone, or an inside that wasn't seen; 1 where nothing is
 // hidden.
-double least_unproved(const Zone& zone, const ZoneFacts& facts, const rules::Rules& rules);
+double least_unproved(const ZoneFacts& facts, const rules::Rules& rules);
 
 // Share of the area of one role's fitted plan zones that was seen (part counts its share, scope
 // half, tap and hidden nothing), and that has a reading which was used.
@@ -31,6 +31,6 @@ struct Burdens {
 // with the others at 0; high with all that wasn't seen at the worst that is reasonable. Always low
 // <= value <= high.
 Burdens burdens(const std::vector<Zone>& zones, const std::vector<ZoneFacts>& facts,
-                const body::Plan& plan, const rules::Rules& rules);
+                const rules::Rules& rules);
 
 }  // namespace tinworm::weighing

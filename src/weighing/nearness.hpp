@@ -25,21 +25,40 @@ geometry::Box3 place_of(const survey::Position& at, const std::optional<survey::
                         const body::Zone& zone);
 
 struct Nearness {
-  Near near = Near::no;
-  std::string mount;  // the nearest that counts
-  double distance_mm = 0;
+  Bearing sure;    // near: no where nothing is sure
+  Bearing may_be;  // at worst, if the place lies where it may; never less than `sure`
+  // From a tank's strap that stands on the zone: for certain, and where it may be nearest.
+  std::optional<double> tank_mm, may_tank_mm;
+
+  Near near() const;  // maybe where it may be worse than is sure and nothing is sure
 };
 
-// Only mounts under the near rule (brakes, steering, suspension, belts, towing) and only main and
-// local zones: those the mount stands on, and welded ones within the radius; on a separate chassis
-// the radius holds for zones of the frame sheet alone. Without any coordinate: may be near, where
-// the zone reaches the radius.
-Nearness nearness(const survey::Position& at, const std::optional<survey::Size>& size,
-                  const body::Zone& zone, const body::Plan& plan, const rules::Rules& rules);
+// Mounts that count: a zone that they stand on is fitted.
+std::vector<const body::Mount*> mounts_that_count(const survey::Survey& survey);
 
-// The mount that stands on the zone, else the nearest within whose radius it reaches; null: none.
-const body::Mount* mount_on(const body::Zone& zone, const body::Plan& plan);
-const body::Mount* mount_reached(const body::Zone& zone, const body::Plan& plan,
-                                 const rules::Rules& rules);
+// Only mounts under the near rule (brakes, steering, suspension, belts, towing) and only main and
+// local zones within the radius: `on` a part that a mount stands on, `into` a part welded to one,
+// near it for other welded ones; on a separate chassis the last holds for zones of the frame sheet
+// alone. A place needs two coordinates; with fewer it may be wherever its zone is, and is sure only
+// on a mount's own part that lies within the radius as a whole. Which mount bears: the worst row of
+// the table of places (verdict.hpp), then the nearest, then the first.
+// The radius: UK MOT inspection manual, cars, Appendix A section 2 (30 cm of a mounting). On and
+// into: common practice, following the load.
+Nearness nearness(const survey::Position& at, const std::optional<survey::Size>& size,
+                  const body::Zone& zone, const std::vector<const body::Mount*>& mounts,
+                  const body::Plan& plan, const rules::Rules& rules);
+
+// Of a repair whose place isn't recorded: it lies on its whole zone, on the mount that stands there
+// at no distance.
+Nearness nearness_of_whole(const body::Zone& zone, const std::vector<const body::Mount*>& mounts,
+                           const body::Plan& plan, const rules::Rules& rules);
+
+// As it concerns the verdict: how bad a row of the table of places is; greater is worse.
+int row_of(const Bearing& bearing, const rules::Rules& rules);
+
+// The mount under the near rule that stands on the zone, else one that it takes the load of, else
+// the nearest within whose radius it reaches.
+Bearing reached(const body::Zone& zone, const std::vector<const body::Mount*>& mounts,
+                const body::Plan& plan, const rules::Rules& rules);
 
 }  // namespace tinworm::weighing

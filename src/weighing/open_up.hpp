@@ -9,11 +9,14 @@
 
 namespace tinworm::weighing {
 
-// Sets open_up_first and open_up, and adds its reasons after the verdict's: too little of the main
-// structure seen; a main zone under a mounting not seen; what hides behind a weak or holed place or
-// a bad repair not seen; a box or layered main zone whose inside wasn't seen; a place only judged
-// that could be thin; a place that may be near a mounting; a thick coat or more than one sheet on
-// load-bearing metal; what was found by tapping alone. Needs zones, ranks, coverage and verdict.
+// Sets open_up_first, open_up and open_reasons: too little of the main structure seen; a main zone
+// not seen, or one that a mount stands on or loads; a mount's part seen only through its coat and
+// neither felt, measured nor scoped; what hides behind a weak or holed place or a bad repair not
+// seen; what was found by tapping alone; a place only judged that could be thin; one that may be on
+// a mount or in a part that takes its load; what was measured but reaches a worse verdict at its
+// low end; a thick coat; more than one sheet; readings that contradict each other; an assumed
+// sheet; a repair whose joint isn't known; a gap that moves; an inside not seen beside a thin place
+// or under a mount. Each with the verdict it could bring. Needs zones, ranks, coverage and verdict.
 void find_open_up(Result& result, const std::vector<ZoneFacts>& facts, const rules::Rules& rules);
 
 }  // namespace tinworm::weighing

@@ -1,6 +1,7 @@
 #include "weighing/reach.hpp"
 
 #include <algorithm>
+#include <cmath>
 #include <tuple>
 
 #include "weighing/burden.hpp"
@@ -49,7 +50,7 @@ class Supposed {
   }
 
   Burden restored(std::size_t i, const Zone& zone, const ZoneFacts& facts) {
-    const Burden structure = burdens(zones_, facts_, *result_.body, rules_).structure;
+    const Burden structure = burdens(zones_, facts_, rules_).structure;
     zones_[i] = zone;
     facts_[i] = facts;
     return structure;
@@ -80,8 +81,9 @@ void reach(Result& result, const std::vector<ZoneFacts>& facts, const rules::Rul
     open.structure_low_if_gone = std::max(result.structure.low, supposed.low_if_gone(zone));
   }
   std::ranges::stable_sort(result.open_up, {}, [](const OpenUp& open) {
-    return std::tuple(-static_cast<int>(open.could_become),
-                      open.structure_high_if_no_worse - open.structure_low_if_gone);
+    const double moved = open.structure_high_if_no_worse - open.structure_low_if_gone;
+    return std::tuple(-static_cast<int>(open.could_become), !open.carries,
+                      std::llround(moved * 1e6), open.minutes, open.own.empty() ? open.zone : 1000);
   });
 }
 

@@ -10,7 +10,8 @@
 namespace tinworm::weighing {
 
 // Fills the two ends of each of `result.open_up`, and puts those first, within what they could
-// become, that move the structure burden most. Needs zones, burdens and open_up.
+// become, that a mount stands on, then that move the structure burden most, then that take least
+// time. Needs zones, burdens and open_up.
 void reach(Result& result, const std::vector<ZoneFacts>& facts, const rules::Rules& rules);
 
 }  // namespace tinworm::weighing

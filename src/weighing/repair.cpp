@@ -110,6 +110,7 @@ Repair judge(const survey::Repair& repair, body::Role role) {
   result.reliable = found.reliable;
   result.why = found.why;
   result.now_assumed = repair.now_assumed;
+  result.treatment = repair.kind == survey::RepairKind::treated;
   if (role == body::Role::skin && repair.kind != RepairKind::treated)
     result.why += "; on skin it changes nothing";
   return result;

@@ -28,8 +28,9 @@ enum class Step {
   holed
 };  // worse is greater from sound on
 enum class Evidence { not_seen, looked, felt, measured };
-// Why a place counts as main structure, or may.
-enum class Near { no, maybe, within_radius, on_mount };
+// How a place bears on a mount, following its load: near it, in a part welded to one that it stands
+// on, or in such a part itself. maybe: its own place isn't known. Worse is greater.
+enum class Near { no, maybe, within_radius, into_mount, on_mount };
 
 std::string_view word(Verdict);      // "do-not-drive", "leave-alone": as in JSON
 std::string_view sentence(Verdict);  // "do not drive until repaired": as on paper
@@ -68,6 +69,28 @@ struct MetalLeft {
   std::vector<std::string> remarks;          // "the hand says worse than the gauge"
 };
 
+// The mount that a place bears on most.
+struct Bearing {
+  Near near = Near::no;  // never maybe
+  std::string mount;
+  body::Carries carries = body::Carries::body;
+  double distance_mm = 0;
+  bool doubled = false;  // its part has a doubler
+};
+
+// What was seen or felt at a place, as the verdict asks for it.
+struct Signs {
+  bool hole = false;     // of any size, a pinhole too
+  bool pinhole = false;  // a small hole in sound metal
+  double hole_mm = 0;    // the greater direction of the largest
+  bool gives = false, breaks = false, stuffed = false;
+  bool thick_coat = false;          // the magnet holds badly
+  bool alone = false;               // nothing but the hole is recorded of the place
+  std::vector<survey::Size> holes;  // as recorded, the largest first; none: of no known size
+  std::optional<double> crack_mm;
+  bool judged_likely_new = false;  // a blister, bleed, seam or dull note and no reading
+};
+
 struct Spot {
   int zone = 0;     // 0: an own zone, see `own`
   std::string own;  // key of an own zone
@@ -80,14 +103,23 @@ struct Spot {
   Step step = Step::sound, step_low = Step::sound, step_high = Step::sound;
   Evidence evidence = Evidence::looked;
   Near near = Near::no;
-  std::string near_what;  // the nearest mount concerned: "front spring hanger"
+  std::string near_what;  // the mount that it bears on most: "front spring hanger"
   double near_mm = 0;
+  Bearing bearing, may_bear;                   // for certain; where it is at worst
+  std::optional<double> tank_mm, may_tank_mm;  // from a tank's strap, on a part that carries it
+  Signs signs;
   MetalLeft metal;
-  double damage = 0;           // of the place, at the likely metal left
-  double share_of_length = 0;  // f
-  Span weight;                 // D = damage x (0.4 + 0.6 f)
-  double counts = 1;           // w: 1 main or near, 0.5 local, 0 skin
-  int rank = 0;                // 1 is worst; 0: nothing found here
+  // Of the place without its hole, its stuffing or its crack: the metal beside.
+  Span beside{1, 1, 1};
+  Step beside_step = Step::sound, beside_step_low = Step::sound;
+  // One wall of a box whose others were seen near by, insides too, and are better than thin.
+  bool one_wall = false, one_wall_at_worst = false;
+  bool section_gone = false, section_may_go = false;  // of the load box whose wall it is
+  double damage = 0;                                  // of the place, at the likely metal left
+  double share_of_length = 0;                         // f, at the likely metal left
+  Span weight;                                        // D = damage x (0.4 + 0.6 f)
+  double counts = 1;                                  // w: 1 main or near, 0.5 local, 0 skin
+  int rank = 0;                                       // 1 is worst; 0: nothing found here
   survey::Position at;
   std::optional<survey::Size> size;
   bool size_assumed = false;
@@ -95,8 +127,11 @@ struct Spot {
   std::vector<survey::Size> holes;  // as recorded, largest first; empty: none, or none measured
   std::optional<survey::Stuffed> stuffed;
   bool by_measure_or_hand = false;
-  bool too_thick = false;    // readings over one sheet
-  bool by_stuffing = false;  // no other sign of the place is as bad as what it is stuffed with
+  bool beside_by_measure_or_hand = false;  // of the metal beside its hole, crack or stuffing
+  bool too_thick = false;                  // readings over one sheet
+  bool contradict = false;                 // its readings contradict each other, or the film
+  bool bound_not_sound = false;            // readings that are only an upper bound, and not sound
+  bool sheet_assumed = false;              // readings against the plan's sheet alone
 };
 
 struct Repair {
@@ -106,6 +141,7 @@ struct Repair {
   std::optional<bool> reliable;  // none: not known
   std::string why;               // in words
   bool now_assumed = false;
+  bool treatment = false;  // no repair of metal
 };
 
 struct Film {
@@ -127,8 +163,9 @@ struct Zone {
   std::string inside;  // scoped, not-seen, or empty where there is none
   Evidence evidence = Evidence::not_seen;
   Step step = Step::not_seen, step_low = Step::not_seen, step_high = Step::not_seen;
-  std::string near;       // mount that stands here or within reach, or empty
-  bool on_mount = false;  // it stands here
+  std::string near;         // mount that stands here or within reach, or empty
+  bool on_mount = false;    // it stands here
+  bool into_mount = false;  // it stands on a part welded to this one
   // Least low, least likely and least high of its spots. None: not seen.
   std::optional<MetalLeft> metal;
   std::optional<double> rusted_share;
@@ -167,6 +204,8 @@ struct OpenUp {
   std::string rule;
   std::string why;
   Verdict could_become = Verdict::repair;
+  int minutes = 0;       // until one can look; by how it is covered
+  bool carries = false;  // a mount of brakes, steering, suspension, belts or towing stands on it
   // The structure burden's ends if it is opened: the high one if nothing worse is found than is
   // taken to be there, the low one if it is rusted away.
   double structure_high_if_no_worse = 0, structure_low_if_gone = 0;
@@ -177,8 +216,27 @@ struct NotSeen {
   std::string own;  // key of an own zone
 };
 
+// A wall's part in the section at one place along a box.
+struct WallLeft {
+  int zone = 0;
+  double width_mm = 0, sheet_mm = 0;  // of the whole layer there
+  double gone_mm = 0;                 // of the width, covered by weak, holed or breaking places
+  double left = 1;                    // metal left of the layer, 0 to 1
+};
+
+// What is left of a box's wall metal at the place along it where least is.
+struct SectionLeft {
+  double from_mm = 0, to_mm = 0;  // that place
+  double limit = 0;               // gone under this
+  Span left{1, 1, 1};             // low: by the ends of metal left and what was only judged
+  std::vector<WallLeft> walls;    // at the likely figure, in the plan's order
+  bool all_layers = false;        // every layer weak, holed or breaking near one place
+  bool gone = false, may_go = false;
+};
+
 struct BoxResult {
   std::string name;
+  std::optional<SectionLeft> section;  // none: nothing known of its walls
   std::optional<Span> twist_kept, bending_kept;
   std::string withheld;  // why there is no figure
 };
@@ -196,7 +254,8 @@ struct Result {
   Verdict verdict = Verdict::not_known;
   Verdict could_be = Verdict::not_known;
   bool open_up_first = false;
-  std::vector<Reason> reasons;  // the verdict's, then those for opening up
+  std::vector<Reason> reasons;       // what was found, all of the verdict's level
+  std::vector<Reason> open_reasons;  // what wasn't seen or was only judged
   // What would make it "repair" by itself, where the verdict is worse.
   std::vector<Reason> also_to_repair;
   Burden structure, skin, shell;

@@ -17,11 +17,33 @@ struct Level {
   std::string_view rule;
 };
 
-// What one place asks for. Needs its zone's repairs, role and steps.
-Level level(const Spot& spot, const Zone& zone);
-// The same at its low end: judged places counting as measured, may-be-near as near, a repair whose
-// joint isn't known as one that can't be relied on.
-Level level_at_low(const Spot& spot, const Zone& zone);
+// What one place asks for, by what was measured, felt or holed there and the table of places:
+//
+//   the place is              weak or cracked      holed             pinhole   bad repair
+//   on, to 10 cm or doubled   keep parked          keep parked       keep      keep parked
+//   on, to 30 cm              keep parked          keep parked       mend      keep parked
+//   into, to 20 cm            keep parked          over 25 mm or     mend      mend
+//                                                  breaking: keep
+//   into beyond, near         mend                 mend              mend      mend
+//
+// Weak: gives, crunches, breaks, or the metal beside any hole under half. One wall of a load box
+// whose others are sound near by is to be mended, unless the mount stands on it. Needs its zone's
+// repairs, role and steps. Source: common practice, drawn from small cases judged before any rule
+// was read; the 30 cm, UK MOT inspection manual, cars, Appendix A section 2.
+Level level(const Spot& spot, const Zone& zone, const rules::Rules& rules);
+// The same at its low end: judged places counting as measured, may-be as is, a place that is likely
+// new metal and what is stuffed as a hole over 25 mm, a repair whose joint isn't known as one that
+// can't be relied on.
+Level level_at_low(const Spot& spot, const Zone& zone, const rules::Rules& rules);
+
+// Whether a part was felt firm, measured, scoped, or is a single sheet seen bare.
+bool is_known(const Zone& zone, const ZoneFacts& facts);
+
+// The sides that a gap's words name; both where they name none.
+std::vector<body::Side> sides_of(const survey::Gap& gap);
+
+// Whether a gap differs between wheels and lift by as much as tells of a shell that bends.
+bool moves(const survey::Gap& gap, const rules::Rules& rules);
 
 // Where each rule comes from, in words, and which of its constants a rules file changed. The rule
 // must be one of method's names.
@@ -29,9 +51,5 @@ std::string rule_source(std::string_view rule, const rules::Rules& rules);
 
 // Sets verdict, could_be, open_up_first, reasons, open_up. Needs zones, coverage and rank.
 void judge(Result& result, const std::vector<ZoneFacts>& facts, const rules::Rules& rules);
-
-// Gives every place with something found its rank, worst first: by level, then near, main, local,
-// skin, then metal left, then zone number, then order in the file.
-void rank(std::vector<Zone>& zones);
 
 }  // namespace tinworm::weighing

@@ -5,7 +5,10 @@
 #include "weighing/advice.hpp"
 #include "weighing/burden.hpp"
 #include "weighing/gauging.hpp"
+#include "weighing/nearness.hpp"
+#include "weighing/rank.hpp"
 #include "weighing/reach.hpp"
+#include "weighing/section.hpp"
 #include "weighing/verdict.hpp"
 #include "weighing/weigh_box.hpp"
 #include "weighing/weigh_zone.hpp"
@@ -47,7 +50,8 @@ Result weigh(const survey::Survey& survey, const rules::Rules& rules) {
   result.caution = standing_caution;
   const std::vector<ZoneFacts> facts = zone_facts(survey);
   const Gauging gauge = gauging(survey, rules);
-  const Context context{survey, rules, gauge};
+  const std::vector<const body::Mount*> mounts = mounts_that_count(survey);
+  const Context context{survey, rules, gauge, mounts};
   for (const ZoneFacts& zone : facts) result.zones.push_back(weigh_zone(zone, context));
   for (std::size_t i = 0; i < facts.size(); ++i)
     if (facts[i].fitted() && !facts[i].is_seen())
@@ -56,15 +60,18 @@ Result weigh(const survey::Survey& survey, const rules::Rules& rules) {
   result.main = coverage(result.zones, facts, body::Role::main);
   result.local = coverage(result.zones, facts, body::Role::local);
   result.skin_seen = coverage(result.zones, facts, body::Role::skin);
-  Burdens weights = burdens(result.zones, facts, *survey.body, rules);
+  std::vector<std::optional<SectionLeft>> left = sections(*survey.body, result.zones, facts, rules);
+  Burdens weights = burdens(result.zones, facts, rules);
   result.structure = weights.structure;
   result.skin = weights.skin;
   result.shell = weights.shell;
   result.one_zone_gone = weights.one_zone_gone;
   for (std::size_t i = 0; i < result.zones.size(); ++i) result.zones[i].share = weights.shares[i];
-  for (const body::Box& box : survey.body->boxes)
-    result.boxes.push_back(weigh_box(box, result.zones, facts, rules));
-  rank(result.zones);
+  for (std::size_t i = 0; i < left.size(); ++i) {
+    result.boxes.push_back(weigh_box(survey.body->boxes[i], result.zones, facts, rules));
+    result.boxes.back().section = std::move(left[i]);
+  }
+  rank(result, rules);
   judge(result, facts, rules);
   reach(result, facts, rules);
   result.advice = advice(result, rules);

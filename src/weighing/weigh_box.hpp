@@ -10,7 +10,7 @@
 
 namespace tinworm::weighing {
 
-// A spot thins the walls of its zone nearest its centre, over its own size; one without place sits
+// A spot thins the face of its zone nearest its centre, over its own size; one without place sits
 // at mid-length on all walls of its zone, one without size takes a quarter of the box's length. At
 // the low end walls that weren't seen have .50 left, and seen ones where nothing was found what the
 // look could have missed. Withheld where no wall was seen, the inside of a wall's zone wasn't, or a

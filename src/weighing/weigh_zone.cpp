@@ -3,10 +3,14 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <cmath>
+#include <string_view>
+#include <tuple>
 
 #include "metal/film.hpp"
 #include "metal/repeatability.hpp"
 #include "metal/rusted_area.hpp"
+#include "survey/signs.hpp"
 #include "weighing/burden.hpp"
 #include "weighing/holes.hpp"
 #include "weighing/metal_at.hpp"
@@ -19,7 +23,14 @@ namespace tinworm::weighing {
 namespace {
 
 bool is_near(const Spot& spot) {
-  return spot.near == Near::on_mount || spot.near == Near::within_radius;
+  return spot.bearing.near != Near::no;
+}
+
+// Whether anything but its hole is recorded of a place.
+bool hole_alone(const survey::Spot& spot) {
+  const bool word = spot.rust && spot.rust != survey::Rust::hole && spot.rust != survey::Rust::none;
+  return holed(spot) && !word && !gives(spot) && !breaks(spot) && spot.metal_mm.empty() &&
+         spot.pit_mm.empty() && !spot.pits && !spot.crack_mm && !spot.stuffed;
 }
 
 std::vector<survey::Size> holes_of(const survey::Spot& spot) {
@@ -33,11 +44,11 @@ std::vector<survey::Size> holes_of(const survey::Spot& spot) {
 void set_size(Spot& spot, const survey::Spot& found, const rules::Rules& rules) {
   spot.holes = holes_of(found);
   spot.size = found.size;
-  if (found.size) return;
+  if (found.size || !hole_alone(found)) return;
   if (!spot.holes.empty()) {
     spot.size = in_a_row(spot.holes);
     spot.size_of_holes = spot.holes.size() > 1;
-  } else if (found.rust == survey::Rust::hole) {
+  } else {
     spot.size = survey::Size{rules.hole_mm, rules.hole_mm};
     spot.size_assumed = true;
   }
@@ -54,13 +65,21 @@ double counts_as(body::Role role, bool near, const rules::Rules& rules) {
   return role == body::Role::main || near ? 1 : rules.local_weight;
 }
 
+void bear(Spot& spot, const Nearness& nearby) {
+  spot.bearing = nearby.sure;
+  spot.may_bear = nearby.may_be;
+  spot.tank_mm = nearby.tank_mm;
+  spot.may_tank_mm = nearby.may_tank_mm;
+  spot.near = nearby.near();
+  const Bearing& shown = nearby.sure.near == Near::no ? nearby.may_be : nearby.sure;
+  spot.near_what = shown.mount;
+  spot.near_mm = shown.distance_mm;
+}
+
 void place(Spot& spot, const ZoneFacts& zone, const Context& context) {
   if (!zone.plan) return;
-  const Nearness nearby =
-      nearness(spot.at, spot.size, *zone.plan, *context.survey.body, context.rules);
-  spot.near = nearby.near;
-  spot.near_what = nearby.mount;
-  spot.near_mm = nearby.distance_mm;
+  bear(spot, nearness(spot.at, spot.size, *zone.plan, context.mounts, *context.survey.body,
+                      context.rules));
 }
 
 // The least that a place can be by its signs: at the likely metal left, and at its low end.
@@ -83,7 +102,68 @@ bool lost_unseen(const MetalLeft& metal, const rules::Rules& rules) {
   return metal.weighed.value + 1e-9 < rules.sound_limit;
 }
 
-Spot weigh_spot(const survey::Spot& found, int index, const ZoneFacts& zone,
+bool judged_likely_new(const survey::Spot& spot) {
+  using survey::Rust;
+  const bool word =
+      spot.rust == Rust::blister || spot.rust == Rust::bleed || spot.rust == Rust::seam;
+  return (word || spot.tap == survey::Tap::dull) && spot.metal_mm.empty();
+}
+
+Signs signs_of(const survey::Spot& spot, bool pinhole, const rules::Rules& rules) {
+  Signs signs;
+  signs.hole = holed(spot);
+  signs.pinhole = signs.hole && pinhole;
+  if (spot.hole) {
+    signs.holes = spot.other_holes;
+    signs.holes.insert(signs.holes.begin(), *spot.hole);
+    signs.hole_mm = std::max(spot.hole->along_mm, spot.hole->across_mm);
+  } else if (signs.hole) {
+    signs.hole_mm = rules.hole_mm;
+  }
+  signs.alone = hole_alone(spot);
+  signs.gives = gives(spot);
+  signs.breaks = breaks(spot);
+  signs.stuffed = spot.stuffed.has_value();
+  signs.thick_coat = spot.magnet == survey::Magnet::weak || spot.magnet == survey::Magnet::none;
+  signs.crack_mm = spot.crack_mm;
+  signs.judged_likely_new = judged_likely_new(spot);
+  return signs;
+}
+
+// A crack weighs no more than the limit, near a mount no more than weak metal.
+void weigh_crack(Spot& spot, const rules::Rules& rules) {
+  if (!spot.signs.crack_mm) return;
+  const auto cut = [&](double most) {
+    Span& metal = spot.metal.weighed;
+    metal = {std::min(metal.low, most), std::min(metal.value, most), std::min(metal.high, most)};
+  };
+  cut(is_near(spot) ? rules.crack_on_mount_most : rules.crack_most);
+  if (spot.may_bear.near != Near::no)
+    spot.metal.weighed.low = std::min(spot.metal.weighed.low, rules.crack_on_mount_most);
+}
+
+// Steps of the place and of the metal beside its hole, its crack or its stuffing.
+void step(Spot& spot, const survey::Spot& found, const rules::Rules& rules) {
+  const auto least = [&](std::optional<double> pit_left, bool near) {
+    return least_step(found, pit_left, near, rules);
+  };
+  const bool may_be_near = spot.may_bear.near != Near::no;
+  set_steps(
+      spot, spot.found,
+      {least(spot.metal.pit_left, is_near(spot)), least(spot.metal.pit_left_low, may_be_near)},
+      rules);
+  survey::Spot beside = found;
+  beside.hole.reset();
+  beside.crack_mm.reset();
+  if (beside.rust == survey::Rust::hole) beside.rust.reset();
+  const auto at = [&](double metal, std::optional<double> pit_left) {
+    return std::max(step_of(metal, spot.found, rules), least_step(beside, pit_left, false, rules));
+  };
+  spot.beside_step = at(spot.beside.value, spot.metal.pit_left);
+  spot.beside_step_low = at(spot.beside.low, spot.metal.pit_left_low);
+}
+
+Spot weigh_spot(const survey::Spot& found, int index, bool pinhole, const ZoneFacts& zone,
                 const ZoneBaseline& baseline, const Context& context) {
   Spot spot;
   spot.zone = zone.number;
@@ -95,21 +175,49 @@ Spot weigh_spot(const survey::Spot& found, int index, const ZoneFacts& zone,
   set_size(spot, found, context.rules);
   const Judgement judged =
       metal_at(found, baseline, coating(context.survey, zone.entry, context.rules), context.gauging,
-               context.rules, place_mm2(spot));
+               context.rules, place_mm2(spot), pinhole);
   spot.metal = judged.metal;
+  spot.beside = judged.beside;
   spot.evidence = judged.evidence;
   spot.by_measure_or_hand = judged.by_measure_or_hand;
+  spot.beside_by_measure_or_hand = judged.beside_by_measure_or_hand;
   spot.too_thick = judged.too_thick;
   spot.stuffed = found.stuffed;
-  spot.by_stuffing = judged.by_stuffing;
+  spot.contradict = judged.contradict;
+  spot.bound_not_sound = judged.bound_not_sound;
+  spot.sheet_assumed = judged.sheet_assumed;
+  spot.signs = signs_of(found, pinhole, context.rules);
   spot.found = has_sign_of_rust(found) || lost_unseen(spot.metal, context.rules);
   place(spot, zone, context);
-  const auto least = [&](std::optional<double> pit_left) {
-    return least_step(found, pit_left, is_near(spot), context.rules);
-  };
-  set_steps(spot, spot.found, {least(spot.metal.pit_left), least(spot.metal.pit_left_low)},
-            context.rules);
+  weigh_crack(spot, context.rules);
+  step(spot, found, context.rules);
   return spot;
+}
+
+// Pinholes near one another count together; where one's place isn't known, with all of its zone.
+// More than a few are a hole.
+std::vector<bool> pinholes(const survey::Zone& entry, const ZoneBaseline& baseline,
+                           const Context& context) {
+  const Coating coat = coating(context.survey, &entry, context.rules);
+  std::vector<bool> are;
+  for (const survey::Spot& spot : entry.found)
+    are.push_back(is_pinhole(spot, baseline, coat, context.rules));
+  const auto together = [&](const survey::Position& a, const survey::Position& b) {
+    const auto apart = [](std::optional<double> p, std::optional<double> q) {
+      return p && q ? *p - *q : 0;
+    };
+    return std::hypot(apart(a.x_mm, b.x_mm), apart(a.y_mm, b.y_mm), apart(a.z_mm, b.z_mm)) <=
+           context.rules.pinholes_mm + 1e-9;
+  };
+  std::vector<bool> still = are;
+  for (std::size_t i = 0; i < are.size(); ++i) {
+    int count = 0;
+    for (std::size_t k = 0; k < are.size(); ++k)
+      if (are[k] && together(entry.found[i].at, entry.found[k].at))
+        count += holes_in(entry.found[k]);
+    if (count > context.rules.pinholes) still[i] = false;
+  }
+  return still;
 }
 
 // A repair that weighs: one that can't be relied on, or whose joint isn't known, on load-bearing
@@ -133,22 +241,38 @@ std::optional<Spot> weigh_repair(const survey::Repair& repair, const Repair& jud
     spot.metal = judged.reliable ? bad_repair(context.rules) : unknown_repair(context.rules);
     spot.found = judged.reliable.has_value();
   }
-  if (const body::Mount* mount = zone.plan ? mount_on(*zone.plan, *context.survey.body) : nullptr) {
-    spot.near = Near::on_mount;
-    spot.near_what = mount->what;
-  }
+  if (zone.plan)
+    bear(spot, nearness_of_whole(*zone.plan, context.mounts, *context.survey.body, context.rules));
+  spot.beside = spot.metal.weighed;
   set_steps(spot, spot.found, {}, context.rules);
   return spot;
 }
 
+// D at one end: of the place, and of its hole, which leaves nothing over its own size.
+double weight(const Spot& spot, double metal, double place_share, double hole_share,
+              const rules::Rules& rules) {
+  const auto spread_over = [&](double share) {
+    return rules.spread_base + (1 - rules.spread_base) * share;
+  };
+  const bool hole = spot.signs.hole && !spot.signs.pinhole;
+  const double place =
+      hole && spot.signs.alone ? 0 : damage(metal, rules) * spread_over(place_share);
+  return hole ? std::max(place, spread_over(hole_share)) : place;
+}
+
 void weigh_damage(std::vector<Spot>& spots, const ZoneFacts& zone, const rules::Rules& rules) {
-  spread(spots, zone, rules);
-  for (Spot& spot : spots) {
-    const Span& metal = spot.metal.weighed;
-    const double spread_share = rules.spread_base + (1 - rules.spread_base) * spot.share_of_length;
-    spot.damage = damage(metal.value, rules);
-    spot.weight = {damage(metal.high, rules) * spread_share, spot.damage * spread_share,
-                   damage(metal.low, rules) * spread_share};
+  const std::vector<Spread> over = spread(spots, zone, rules);
+  for (std::size_t i = 0; i < spots.size(); ++i) {
+    Spot& spot = spots[i];
+    const bool hole = spot.signs.hole && !spot.signs.pinhole;
+    const Span& metal = hole ? spot.beside : spot.metal.weighed;
+    spot.damage = damage(spot.metal.weighed.value, rules);
+    const auto& [place, its_hole] = over[i];
+    spot.weight.value = weight(spot, metal.value, place.value, its_hole.value, rules);
+    spot.weight.low =
+        std::min(spot.weight.value, weight(spot, metal.high, place.low, its_hole.low, rules));
+    spot.weight.high =
+        std::max(spot.weight.value, weight(spot, metal.low, place.high, its_hole.high, rules));
     spot.counts = counts_as(zone.role, is_near(spot), rules);
   }
 }
@@ -169,35 +293,44 @@ double share_seen(const survey::Seen& seen, const rules::Rules& rules) {
   }
 }
 
-// The zone as a whole: least low, least likely, least high; the worst steps; the evidence of the
-// spot with the least likely figure.
+// The spot that a zone's metal left is told by: the least likely figure, then the least low end,
+// then the name, so that the order of findings changes nothing.
+const Spot* governing(const std::vector<Spot>& spots) {
+  const auto key = [](const Spot& spot) {
+    const Span& metal = spot.metal.weighed;
+    return std::tuple(metal.value, metal.low, metal.high, -static_cast<int>(spot.evidence),
+                      std::string_view(spot.name));
+  };
+  const auto least = std::ranges::min_element(spots, {}, key);
+  return least == spots.end() ? nullptr : &*least;
+}
+
+// The zone as a whole: least low, least likely, least high, what a look can miss of its rest among
+// them; the worst steps; the evidence of the spot with the least likely figure.
 void sum_up(Zone& zone, const ZoneFacts& facts, const rules::Rules& rules) {
   for (const Spot& spot : zone.spots) {
     zone.weight = {std::max(zone.weight.low, spot.weight.low),
                    std::max(zone.weight.value, spot.weight.value),
                    std::max(zone.weight.high, spot.weight.high)};
-    zone.measured = zone.measured || (spot.metal.kind == SpanKind::interval && facts.is_seen());
+    const bool measured = spot.evidence == Evidence::measured;
+    zone.measured = zone.measured || (measured && facts.is_seen());
   }
   if (!facts.is_seen() && !has_finding(zone)) return;
   zone.damage = zone.weight.value;
-  const bool all_looked_at = facts.is_seen() && facts.seen.word != survey::SeenWord::part;
-  if (zone.spots.empty() || !all_looked_at) {
-    zone.metal = from_envelope({least_unproved(zone, facts, rules), 1, 1});
-    zone.evidence = facts.is_seen() ? Evidence::looked : Evidence::felt;
-    zone.step = zone.step_high = Step::sound;
-    zone.step_low = step_of(zone.metal->weighed.low, false, rules);
-  }
+  const double rest = least_unproved(facts, rules);
+  const Spot* worst = governing(zone.spots);
+  zone.metal = worst ? worst->metal : from_envelope({rest, 1, 1});
+  zone.evidence = worst ? worst->evidence : facts.is_seen() ? Evidence::looked : Evidence::felt;
+  Span& metal = zone.metal->weighed;
+  metal.low = std::min(metal.low, rest);
+  zone.step = zone.step_high = Step::sound;
+  zone.step_low = step_of(rest, false, rules);
+  const bool all_measured = std::ranges::all_of(
+      zone.spots, [](const Spot& spot) { return spot.metal.kind == SpanKind::interval; });
+  if (!all_measured) zone.metal->kind = SpanKind::envelope;
   for (const Spot& spot : zone.spots) {
-    if (!zone.metal || spot.metal.weighed.value < zone.metal->weighed.value) {
-      const Span before = zone.metal ? zone.metal->weighed : Span{1, 1, 1};
-      zone.metal = spot.metal;
-      zone.metal->weighed.low = std::min(before.low, spot.metal.weighed.low);
-      zone.metal->weighed.high = std::min(before.high, spot.metal.weighed.high);
-      zone.evidence = spot.evidence;
-    } else {
-      zone.metal->weighed.low = std::min(zone.metal->weighed.low, spot.metal.weighed.low);
-      zone.metal->weighed.high = std::min(zone.metal->weighed.high, spot.metal.weighed.high);
-    }
+    metal.low = std::min(metal.low, spot.metal.weighed.low);
+    metal.high = std::min(metal.high, spot.metal.weighed.high);
     zone.step = std::max(zone.step, spot.step);
     zone.step_low = std::max(zone.step_low, spot.step_low);
     zone.step_high = std::max(zone.step_high, spot.step_high);
@@ -219,8 +352,10 @@ void weigh_film(Zone& zone, const survey::Zone& entry, const rules::Rules& rules
 void weigh_entry(Zone& zone, const ZoneFacts& facts, const Context& context) {
   const survey::Zone& entry = *facts.entry;
   const ZoneBaseline base = baseline(facts, context.survey, context.gauging, context.rules);
+  const std::vector<bool> small = pinholes(entry, base, context);
   for (std::size_t i = 0; i < entry.found.size(); ++i)
-    zone.spots.push_back(weigh_spot(entry.found[i], static_cast<int>(i), facts, base, context));
+    zone.spots.push_back(
+        weigh_spot(entry.found[i], static_cast<int>(i), small[i], facts, base, context));
   for (std::size_t i = 0; i < entry.repairs.size(); ++i) {
     Repair judged = judge(entry.repairs[i], facts.role);
     judged.zone = facts.number;
@@ -251,9 +386,10 @@ Zone weigh_zone(const ZoneFacts& facts, const Context& context) {
   zone.seen_share = share_seen(facts.seen, context.rules);
   if (facts.has_inside()) zone.inside = facts.inside_seen() ? "scoped" : "not-seen";
   if (facts.plan && zone.fitted) {
-    const body::Mount* mount = mount_reached(*facts.plan, *context.survey.body, context.rules);
-    zone.near = mount ? mount->what : "";
-    zone.on_mount = mount_on(*facts.plan, *context.survey.body) != nullptr;
+    const Bearing mount = reached(*facts.plan, context.mounts, *context.survey.body, context.rules);
+    zone.near = mount.mount;
+    zone.on_mount = mount.near == Near::on_mount;
+    zone.into_mount = mount.near == Near::into_mount;
   }
   if (facts.entry) weigh_entry(zone, facts, context);
   sum_up(zone, facts, context.rules);

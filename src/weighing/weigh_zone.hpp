@@ -16,6 +16,7 @@ struct Context {
   const survey::Survey& survey;
   const rules::Rules& rules;
   const Gauging& gauging;
+  const std::vector<const body::Mount*>& mounts;  // those that count
 };
 
 // Everything of the zone but its share of the burden and the ranks of its spots.

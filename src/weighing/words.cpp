@@ -86,6 +86,8 @@ std::string_view word(Near near) {
       return "may be near";
     case Near::within_radius:
       return "near";
+    case Near::into_mount:
+      return "into";
     case Near::on_mount:
       return "on";
   }
@@ -130,12 +132,21 @@ const char* how(const Spot& spot) {
 
 std::string metal_text(const Spot& spot) {
   const MetalLeft& metal = spot.metal;
+  if (spot.signs.stuffed) return "the metal behind is not there until somebody shows it";
+  if (spot.signs.crack_mm && spot.metal.kind == SpanKind::envelope)
+    return "past the limit whatever its metal";
   if (spot.step == Step::holed && metal.weighed.high <= 0) return "no metal left";
   const auto of_readings = [&] {
     return fmt::format("{:.0f} % of the sheet left ({:.0f} to {:.0f} %)",
                        percent(metal.shown.value), percent(metal.shown.low),
                        percent(metal.shown.high));
   };
+  if (spot.sheet_assumed && spot.evidence != Evidence::measured)
+    return fmt::format(
+        "about {:.0f} % of the sheet left ({:.0f} to {:.0f} %), {}; the readings say "
+        "{} of a sheet that is assumed",
+        percent(metal.weighed.value), percent(metal.weighed.low), percent(metal.weighed.high),
+        how(spot), of_readings());
   // What is less than the readings say is a judgement, and is not passed off as measured.
   if (judged_below_readings(metal))
     return fmt::format(
@@ -150,11 +161,14 @@ std::string metal_text(const Spot& spot) {
                      percent(span.high), how(spot));
 }
 
+std::string holes_text(const Spot& spot) {
+  if (spot.holes.size() < 2) return "";
+  return fmt::format("{} holes, the largest {:g} x {:g} mm", spot.holes.size(),
+                     spot.holes.front().along_mm, spot.holes.front().across_mm);
+}
+
 std::string signs_text(const Spot& spot) {
-  std::string text;
-  if (spot.holes.size() > 1)
-    text = fmt::format("{} holes, the largest {:g} x {:g} mm", spot.holes.size(),
-                       spot.holes.front().along_mm, spot.holes.front().across_mm);
+  std::string text = holes_text(spot);
   if (spot.stuffed)
     text += fmt::format("{}stuffed with {}", text.empty() ? "" : ", ", word(*spot.stuffed));
   return text;
@@ -169,6 +183,19 @@ bool judged_below_readings(const MetalLeft& metal) {
   return metal.kind == SpanKind::interval && metal.weighed.value < metal.shown.value - rounding;
 }
 
+std::string place_text(const Spot& spot) {
+  const Signs& signs = spot.signs;
+  std::string text;
+  const auto add = [&](const std::string& part) { text += (text.empty() ? "" : ", ") + part; };
+  if (signs.pinhole) add("pinhole");
+  if (signs.crack_mm) add(fmt::format("cracked {:.0f} mm", *signs.crack_mm));
+  if (signs.stuffed) add("stuffed");
+  if (text.empty()) return std::string(word(spot.step));
+  const bool holed = signs.hole && !signs.pinhole;
+  if (holed || signs.breaks) return "holed, " + text;
+  return signs.gives ? "weak, " + text : text;
+}
+
 std::string near_text(const Spot& spot) {
   switch (spot.near) {
     case Near::no:
@@ -177,8 +204,13 @@ std::string near_text(const Spot& spot) {
       return fmt::format("may be near the {}", spot.near_what);
     case Near::within_radius:
       return fmt::format("{:.0f} mm from the {}", spot.near_mm, spot.near_what);
+    case Near::into_mount:
+      return fmt::format("{:.0f} mm from the {}, whose load it takes", spot.near_mm,
+                         spot.near_what);
     case Near::on_mount:
-      return fmt::format("where the {} stands", spot.near_what);
+      return spot.near_mm < 1 ? fmt::format("where the {} stands", spot.near_what)
+                              : fmt::format("{:.0f} mm from the {} that it carries", spot.near_mm,
+                                            spot.near_what);
   }
   return "";
 }
@@ -204,14 +236,15 @@ std::string describe(const Spot& spot, const Zone& zone, std::string_view rule,
                     repair.reliable == false ? "can't be relied on" : "is not known", repair.why);
   } else {
     if (!spot.name.empty()) text += ", " + spot.name;
-    const std::string signs = signs_text(spot);
-    text += fmt::format(": {}, {}{}{}", word(spot.step), signs, signs.empty() ? "" : ", ",
+    const std::string holes = holes_text(spot);
+    text += fmt::format(": {}, {}{}{}", place_text(spot), holes, holes.empty() ? "" : ", ",
                         metal_text(spot));
   }
   if (const std::string near = near_text(spot); !near.empty()) text += "; " + near;
   if (rule == "past-limit")
     text += fmt::format("; load-bearing metal is to keep {:.0f} %", percent(rules.repair_limit));
-  if (rule == "stuffed") text += "; the metal behind isn't there until somebody shows it";
+  if (rule == "section-gone") text += "; of a section that is gone";
+  if (rule == "likely-past-limit") text += "; likely to need new metal: open it";
   if (rule == "skin-holed") text += "; a skin: looks and water, not strength";
   return text;
 }

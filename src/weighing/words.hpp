@@ -12,6 +12,9 @@ namespace tinworm::weighing {
 // "80 % of the sheet left (72 to 88 %), measured"; "about 70 % left (50 to 90 %), judged by eye".
 std::string metal_text(const Spot& spot);
 
+// "3 holes, the largest 20 x 15 mm"; empty of one hole or none.
+std::string holes_text(const Spot& spot);
+
 // What was found there that no step tells: "3 holes, the largest 20 x 15 mm, stuffed with foam"; of
 // one hole nothing. Empty where there is none of it.
 std::string signs_text(const Spot& spot);
@@ -19,7 +22,11 @@ std::string signs_text(const Spot& spot);
 // "over 2000 um" where the gauge went no further, else "1600 um".
 std::string greatest_text(const Film& film);
 
-// "on the front spring hanger", "120 mm from the front spring hanger", "".
+// What a place is, in one form of words on every paper: "thin", "pinhole", "cracked 35 mm",
+// "weak, stuffed".
+std::string place_text(const Spot& spot);
+
+// "where the front spring eye stands", "120 mm from the front spring eye", "".
 std::string near_text(const Spot& spot);
 
 // One place, by the rule that names it: zone, place, step, figure, nearness.

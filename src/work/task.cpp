@@ -20,7 +20,7 @@ using weighing::Step;
 using weighing::ZoneFacts;
 
 bool is_near(const Spot& spot) {
-  return spot.near == weighing::Near::on_mount || spot.near == weighing::Near::within_radius;
+  return spot.bearing.near != weighing::Near::no;
 }
 
 const survey::Repair& repair_of(const Spot& spot, const ZoneFacts& facts) {
