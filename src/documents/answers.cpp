@@ -40,14 +40,15 @@ std::string could(const char* what, const std::vector<std::string>& names, std::
 
 std::string of_verdict(const Result& result) {
   switch (result.verdict) {
-    case Verdict::do_not_drive:
-      return "Metal or a repair on or near what carries brakes, steering, suspension, belts or "
-             "towing gives way.";
-    case Verdict::repair:
+    case Verdict::keep_parked:
+      return "Metal or a repair that carries brakes, steering, suspension, belts, towing or the "
+             "tank "
+             "gives way, or a section of the shell is gone.";
+    case Verdict::mend:
       return fmt::format(
           "Metal that carries the car is past its limit ({} is to be left), or a repair of it "
           "can't "
-          "be relied on: it is to be repaired.",
+          "be relied on: it is to be mended.",
           rules::value_text(rules::constant("repair-limit"), result.constants.repair_limit));
     case Verdict::treat:
       return "Rust was found; metal that carries the car is within its limit where it could be "
@@ -108,17 +109,17 @@ std::vector<std::string> cuts(const Result& result, const work::Plan& plan, bool
 }  // namespace
 
 std::string may_it_be_driven(const Result& result) {
-  if (result.verdict == Verdict::do_not_drive) return "No: not until it is repaired";
+  if (result.verdict == Verdict::keep_parked) return "No: keep it parked until mended";
   const bool first = !before_use(result.survey).empty();  // and the metal's answer all the same
   if (result.verdict == Verdict::not_known)
     return first ? "Not yet; then not known: too little was seen"
                  : "Not known: too little was seen";
-  if (worst_left_open(result) == Verdict::do_not_drive)
+  if (worst_left_open(result) == Verdict::keep_parked)
     return first ? "Not yet; then not settled: what nobody saw could forbid it"
                  : "Not settled: what nobody saw or measured could forbid it";
-  if (result.verdict == Verdict::repair)
-    return first ? "Not yet; then for an inspection to say: it is to be repaired"
-                 : "For an inspection to say: what carries the car is to be repaired";
+  if (result.verdict == Verdict::mend)
+    return first ? "Not yet; then for an inspection to say: it is to be mended"
+                 : "For an inspection to say: what carries the car is to be mended";
   return first ? "Not yet: first see to what is named here"
          : result.verdict == Verdict::leave_alone
              ? "Nothing found forbids it; law and inspection decide"

@@ -29,9 +29,9 @@ enum class Urgency { not_to_drive, to_repair, to_judge, to_treat };
 
 Urgency urgency(const Found& found, const rules::Rules& rules) {
   const Verdict asks = level(*found.spot, *found.zone, rules).verdict;
-  if (asks == Verdict::do_not_drive) return Urgency::not_to_drive;
-  if (asks == Verdict::repair) return Urgency::to_repair;
-  const bool may_be = level_at_low(*found.spot, *found.zone, rules).verdict >= Verdict::repair;
+  if (asks == Verdict::keep_parked) return Urgency::not_to_drive;
+  if (asks == Verdict::mend) return Urgency::to_repair;
+  const bool may_be = level_at_low(*found.spot, *found.zone, rules).verdict >= Verdict::mend;
   return may_be ? Urgency::to_judge : Urgency::to_treat;
 }
 
@@ -171,10 +171,11 @@ void write_findings(Flow& flow, const Result& result, const photos::Album& album
     flow.paragraph("No rust was found where looked. What wasn't seen is not known.");
     return;
   }
-  write_group(flow, Urgency::not_to_drive, "Not to be driven until repaired",
-              "On or near what carries brakes, steering, suspension, belts or towing.", result,
-              album, units);
-  write_group(flow, Urgency::to_repair, "To repair",
+  write_group(flow, Urgency::not_to_drive, "Keep it parked until mended",
+              "What carries brakes, steering, suspension, belts, towing or the tank, or a section "
+              "that is gone.",
+              result, album, units);
+  write_group(flow, Urgency::to_repair, "To be mended",
               "Metal that carries, past its limit by measure or by hand, or a repair of it that "
               "can't be relied on.",
               result, album, units);

@@ -57,7 +57,7 @@ void write_rules_named(Flow& flow, const Result& result) {
         rows.push_back({{each.rule, each.source}, "", "", false});
   };
   add(result.reasons);
-  add(result.also_to_repair);
+  add(result.also_to_mend);
   add(result.open_reasons);
   flow.heading("Rules that the verdict rests on");
   flow.table({{"rule", 1}, {"where it comes from", 4}}, rows);

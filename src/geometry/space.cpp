@@ -29,6 +29,10 @@ double distance_mm(const Box3& a, const Box3& b) {
   return std::hypot(apart(a.x, b.x), apart(a.y, b.y), apart(a.z, b.z));
 }
 
+bool overlap(const Box3& a, const Box3& b) {
+  return distance_mm(a, b) <= 0;
+}
+
 Box3 hull(const Box3& a, const Box3& b) {
   return {hull(a.x, b.x), hull(a.y, b.y), hull(a.z, b.z)};
 }

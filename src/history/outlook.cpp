@@ -126,8 +126,8 @@ std::optional<Outlook> outlook_of(const Place& place, const ZoneHistory& zone,
 
 NextSurvey next_survey(const Comparison& comparison, const rules::Rules& rules) {
   const weighing::Result& latest = comparison.latest();
-  if (latest.verdict == weighing::Verdict::do_not_drive)
-    return {{}, "after the repair: the verdict is not to drive until then"};
+  if (latest.verdict == weighing::Verdict::keep_parked)
+    return {{}, "after the repair: the verdict is to keep it parked until then"};
   const auto& use = latest.survey.kept.use;
   // Not told how it is kept: as if driven in all weathers.
   const double cap = keeping(use.value_or(Use::all_weather), rules).months;
@@ -136,7 +136,7 @@ NextSurvey next_survey(const Comparison& comparison, const rules::Rules& rules) 
       first.place ? 12 * metal::half_life_interval(first.years, cap / 12) : cap;
   const int months = std::max(1, static_cast<int>(std::floor(half_months + 1e-9)));
   NextSurvey next{month_after(latest.survey.visit.date, months), ""};
-  const std::string repair = latest.verdict == weighing::Verdict::repair
+  const std::string repair = latest.verdict == weighing::Verdict::mend
                                  ? "after the repair, and at the latest then: "
                                  : "";
   if (first.place && half_months < cap - 1e-9) {

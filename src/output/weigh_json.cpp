@@ -228,7 +228,7 @@ ordered_json verdict(const weighing::Result& result) {
           {"could_be", word(result.could_be)},
           {"open_up_first", result.open_up_first},
           {"reasons", reasons_json(result.reasons)},
-          {"also_to_repair", reasons_json(result.also_to_repair)},
+          {"also_to_mend", reasons_json(result.also_to_mend)},
           {"open_reasons", reasons_json(result.open_reasons)}};
 }
 

@@ -58,13 +58,13 @@ std::string reasons(const Result& result, const TextStyle& style) {
     lines += bullet(fmt::format("{} [{}]", reason.text, reason.rule), style);
   }
   std::string also;
-  for (const weighing::Reason& reason : result.also_to_repair) {
+  for (const weighing::Reason& reason : result.also_to_mend) {
     also += bullet(fmt::format("{} [{}]", reason.text, reason.rule), style);
   }
   std::string open;
   for (const weighing::Reason& reason : result.open_reasons)
     open += bullet(fmt::format("{} [{}]", reason.text, reason.rule), style);
-  return section("Why", lines, style) + section("Also to be repaired", also, style) +
+  return section("Why", lines, style) + section("Also to be mended", also, style) +
          section("What isn't known", open, style);
 }
 
@@ -84,7 +84,7 @@ std::string before_use(const Result& result, const TextStyle& style) {
 std::string sources(const Result& result, const TextStyle& style) {
   std::vector<std::pair<std::string, std::string>> seen;
   std::vector<weighing::Reason> all = result.reasons;
-  for (const auto* more : {&result.also_to_repair, &result.open_reasons})
+  for (const auto* more : {&result.also_to_mend, &result.open_reasons})
     all.insert(all.end(), more->begin(), more->end());
   for (const weighing::Reason& reason : all) {
     const std::pair<std::string, std::string> rule(reason.rule, reason.source);
@@ -216,9 +216,10 @@ std::string to_open(const Result& result, const TextStyle& style) {
   std::string lines;
   for (std::size_t i = 0; i < std::min(named, result.open_up.size()); ++i) {
     const weighing::OpenUp& open = result.open_up[i];
-    lines += bullet(fmt::format("{}, about {} min: {}; could become: {}",
-                                zone_title(result, open.zone, open.own), open.minutes, open.why,
-                                sentence(open.could_become)),
+    const std::string how = open.opening.empty() ? "" : open.opening + ", ";
+    lines += bullet(fmt::format("{} ({}about {} min): {}; could become: {}",
+                                zone_title(result, open.zone, open.own), how, open.minutes,
+                                open.why, sentence(open.could_become)),
                     style);
   }
   std::string rest;

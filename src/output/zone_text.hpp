@@ -15,7 +15,7 @@ std::string zone_number(int number, const std::string& own);  // "51", "own-a"
 std::string zone_title(const weighing::Zone& zone);           // "51 outer sill, left"
 std::string zone_title(const weighing::Result& result, int number, const std::string& own);
 
-// "thin", or "film to thin": from the upper to the lower end of the metal left. Says the likely
+// "thin", or "bloom to thin": from the upper to the lower end of the metal left. Says the likely
 // step where it is neither.
 std::string step_text(weighing::Step step, weighing::Step mildest, weighing::Step worst);
 std::string evidence_text(weighing::Evidence evidence);  // "only looked at" for looked

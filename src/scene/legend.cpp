@@ -120,7 +120,7 @@ LegendEntry looked_entry() {
 std::vector<LegendEntry> legend_of(const Used& used, const rules::Rules& rules) {
   std::vector<LegendEntry> entries;
   for (const Step step :
-       {Step::holed, Step::weak, Step::thin, Step::pitted, Step::film, Step::sound}) {
+       {Step::holed, Step::weak, Step::thin, Step::pitted, Step::bloom, Step::sound}) {
     const bool zone = used.zones.contains(step), spot = used.spots.contains(step);
     if (!zone && !spot) continue;
     entries.push_back(step_entry(step, zone, spot));

@@ -28,7 +28,7 @@ constexpr Fullness fullnesses[] = {
 bool speaks_for_itself(const LegendEntry& entry) {
   using weighing::Step;
   if (entry.words.starts_with("seen in part") || entry.words == "inside not seen") return true;
-  for (const Step step : {Step::not_seen, Step::sound, Step::film, Step::pitted, Step::thin,
+  for (const Step step : {Step::not_seen, Step::sound, Step::bloom, Step::pitted, Step::thin,
                           Step::weak, Step::holed}) {
     if (entry.words == step_name(step)) return true;
   }

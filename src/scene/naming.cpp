@@ -22,7 +22,7 @@ std::string_view step_meaning(Step step) {
       return "never taken for sound";
     case Step::sound:
       return "clean where it was looked at";
-    case Step::film:
+    case Step::bloom:
       return "rust, metal still whole";
     case Step::pitted:
       return "metal lost, within the limit";

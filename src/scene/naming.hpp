@@ -13,7 +13,7 @@ std::string_view step_meaning(weighing::Step step);  // "past the limit for meta
 std::string_view side_name(body::Side side);         // "left", "right"; empty for the centre line
 // "outer sill, left"
 std::string zone_name(const weighing::Zone& zone);
-// "thin"; "film to thin", mildest first, where it was only looked at
+// "thin"; "bloom to thin", mildest first, where it was only looked at
 std::string step_words(const weighing::Spot& spot);
 // "80 % of the metal left (72 to 88), measured"; of a hole only how it is known
 std::string metal_words(const weighing::Spot& spot);

@@ -17,7 +17,7 @@ Tone tone(Step step) {
   switch (step) {
     case Step::sound:
       return {1.00, 0.000, 88};
-    case Step::film:
+    case Step::bloom:
       return {0.89, 0.085, 88};
     case Step::pitted:
       return {0.76, 0.130, 72};
@@ -37,7 +37,7 @@ Tone tint(Step step) {
   switch (step) {
     case Step::sound:
       return {1.00, 0.000, 88};
-    case Step::film:
+    case Step::bloom:
       return {0.965, 0.032, 88};
     case Step::pitted:
       return {0.925, 0.050, 76};

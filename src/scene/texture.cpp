@@ -87,7 +87,7 @@ Texture texture_of(Step step) {
       return Texture::wide_diagonals;
     case Step::sound:
       return Texture::none;
-    case Step::film:
+    case Step::bloom:
       return Texture::sparse_dots;
     case Step::pitted:
       return Texture::dense_dots;

@@ -106,7 +106,7 @@ void ask_for_insides(Asking& asking) {
   Looks outside_good;
   for (const Look& look : asking.looks)
     if (inside_open_to_doubt(look) && !is_stuffed(look) && !drains_shut(look) &&
-        look.zone->step <= Step::film)
+        look.zone->step <= Step::bloom)
       outside_good.push_back(&look);
   if (outside_good.empty()) return;
   asking.of_zone(*outside_good.front(), "inside-not-seen",

@@ -24,7 +24,7 @@ bool has_filler(const survey::Spot& spot) {
 constexpr double tolerance = 1e-9;
 
 // Until one can look, common practice: paint off, trim out, a hole for a scope.
-constexpr int minutes_coat = 10, minutes_trim = 30, minutes_scope = 15;
+constexpr int minutes_coat = 10, minutes_trim = 30, minutes_scope = 15, minutes_seat = 40;
 
 class Finder {
  public:
@@ -53,12 +53,19 @@ class Finder {
   Verdict whole_zone(std::size_t i) const {
     const Zone& zone = result_.zones[i];
     if (zone.role == Role::skin) return Verdict::treat;
-    return zone.on_mount || zone.into_mount ? Verdict::do_not_drive : Verdict::repair;
+    return zone.on_mount || zone.into_mount ? Verdict::keep_parked : Verdict::mend;
+  }
+
+  const body::Opening* opening_of(std::size_t i) const {
+    if (!facts_[i].plan || facts_[i].plan->opening.empty()) return nullptr;
+    return result_.body->opening(facts_[i].plan->opening);
   }
 
   int minutes(std::size_t i) const {
     using survey::SeenWord;
     const auto word = facts_[i].seen.word;
+    if (const body::Opening* opening = opening_of(i)) return static_cast<int>(opening->minutes);
+    if (!facts_[i].is_seen() && facts_[i].seen.by == survey::HiddenBy::seat) return minutes_seat;
     if (!facts_[i].is_seen() && word != SeenWord::tap) return minutes_trim;
     const bool inside = facts_[i].has_inside() && !facts_[i].inside_seen();
     return inside && word == SeenWord::bare ? minutes_scope : minutes_coat;
@@ -76,6 +83,7 @@ class Finder {
     OpenUp entry{zone.number, zone.own, std::string(rule), why, could_become};
     entry.minutes = minutes(i);
     entry.carries = zone.on_mount;
+    if (const body::Opening* opening = opening_of(i)) entry.opening = opening->how;
     result_.open_up.push_back(entry);
   }
 
@@ -211,7 +219,7 @@ class Finder {
   void find_readings(std::size_t i, const Spot& spot) {
     if (spot.too_thick) {
       open(i, "too-thick", "more than one sheet was measured",
-           std::max(Verdict::repair, level_at_low(spot, result_.zones[i], rules_).verdict));
+           std::max(Verdict::mend, level_at_low(spot, result_.zones[i], rules_).verdict));
       place_reason(i, spot, "too-thick", "readings over one sheet; a plate or a second skin");
     }
     if (spot.contradict)
@@ -236,7 +244,7 @@ class Finder {
   void find_coat(std::size_t i) {
     const Zone& zone = result_.zones[i];
     if (!facts_[i].load_bearing() || !facts_[i].entry) return;
-    const Verdict could = zone.on_mount ? Verdict::do_not_drive : Verdict::repair;
+    const Verdict could = zone.on_mount ? Verdict::keep_parked : Verdict::mend;
     if (zone.film && is_thicker(*zone.film, rules_.film_heavy_um)) {
       open(i, "thick-coat", "a coat thick enough for filler", could);
       reason(i, "", "thick-coat",
@@ -265,7 +273,7 @@ class Finder {
       for (std::size_t i = 0; i < facts_.size(); ++i) {
         if (!is_wall(i)) continue;
         open(i, "gap-moves", "a gap above it moves on the lift",
-             all_seen ? Verdict::repair : Verdict::do_not_drive);
+             all_seen ? Verdict::mend : Verdict::keep_parked);
         reason(i, "", "gap-moves",
                fmt::format("{}: {} moves on the lift", title(result_.zones[i]), gap.where));
       }
@@ -298,7 +306,7 @@ class Finder {
     for (std::size_t i = 0; i < facts_.size(); ++i) {
       if (facts_[i].role != Role::main || !facts_[i].is_seen() || facts_[i].inside_seen()) continue;
       if (!result_.zones[i].on_mount && !beside_a_thin_place(i)) continue;
-      open(i, "inside-not-seen", "its inside wasn't seen", Verdict::repair);
+      open(i, "inside-not-seen", "its inside wasn't seen", Verdict::mend);
       zones += (zones.empty() ? "" : "; ") + title(result_.zones[i]);
       ++count;
     }

@@ -81,7 +81,7 @@ double taken(const Spot& spot, const Zone& zone) {
 Worth worth_of(const Placed& place, const Result& result, const rules::Rules& rules) {
   const Spot& spot = *place.spot;
   const Verdict verdict = level(spot, *place.zone, rules).verdict;
-  const bool strict = verdict >= Verdict::repair;
+  const bool strict = verdict >= Verdict::mend;
   const bool fuel = spot.tank_mm && *spot.tank_mm <= rules.tank_mm + 1e-9;
   const bool bears = spot.bearing.near != Near::no;
   const int near = !strict ? 0 : bears ? order_of(spot.bearing.near) : fuel ? 0 : 3;
@@ -116,6 +116,29 @@ bool together(const Placed& a, const Placed& b, const rules::Rules& rules) {
          b.along.low <= a.along.high + reach;
 }
 
+// What stands on another part of the list comes after that part, where both ask for the same and no
+// mount tells them apart.
+void after_what_they_join(std::vector<Placed>& found, const body::Plan& plan) {
+  const auto stands_on = [&](const Placed& part, const Placed& other) {
+    const body::Zone* zone = plan.zone(part.zone->number);
+    if (!zone || !part.zone->own.empty() || !other.zone->own.empty()) return false;
+    const bool same = std::get<0>(part.worth) == std::get<0>(other.worth) &&
+                      std::get<1>(part.worth) == std::get<1>(other.worth) &&
+                      std::get<2>(part.worth) == std::get<2>(other.worth);
+    return same && std::get<0>(part.worth) <= -static_cast<int>(Verdict::mend) &&
+           std::ranges::find(zone->joins, other.zone->number) != zone->joins.end();
+  };
+  for (std::size_t i = 0; i < found.size(); ++i)
+    for (std::size_t k = found.size() - 1; k > i; --k) {
+      const bool mutual = stands_on(found[k], found[i]);
+      if (!stands_on(found[i], found[k]) || mutual) continue;
+      std::rotate(found.begin() + static_cast<std::ptrdiff_t>(i),
+                  found.begin() + static_cast<std::ptrdiff_t>(i) + 1,
+                  found.begin() + static_cast<std::ptrdiff_t>(k) + 1);
+      break;
+    }
+}
+
 }  // namespace
 
 void rank(Result& result, const rules::Rules& rules) {
@@ -144,6 +167,7 @@ void rank(Result& result, const rules::Rules& rules) {
                       std::string_view(p.zone->own), std::string_view(p.spot->name));
   };
   std::ranges::stable_sort(found, {}, key);
+  after_what_they_join(found, *result.body);
   int rank = 0;
   for (const Placed& each : found) each.spot->rank = ++rank;
 }

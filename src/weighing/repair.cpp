@@ -98,6 +98,11 @@ std::string text_of(const survey::Repair& repair, quantity::Units units) {
   return text;
 }
 
+bool renews(const survey::Repair& repair) {
+  return repair.kind == RepairKind::let_in || repair.kind == RepairKind::lapped ||
+         repair.kind == RepairKind::new_panel;
+}
+
 bool failed_treatment(const survey::Repair& repair) {
   return repair.kind == RepairKind::treated &&
          (repair.now == Now::rusting || repair.now == Now::lifting || repair.now == Now::cracked);

@@ -22,6 +22,9 @@ Repair judge(const survey::Repair& repair, body::Role role);
 // "let-in, seam-weld, 300 x 120 mm, 2021-05, now sound"; sizes in mm or inches.
 std::string text_of(const survey::Repair& repair, quantity::Units units = quantity::Units::mm);
 
+// Whether it puts new metal in place of the old: let in, lapped or a new panel.
+bool renews(const survey::Repair& repair);
+
 // A treatment that rusts again, lifts or cracks: its zone is rusted.
 bool failed_treatment(const survey::Repair& repair);
 

@@ -17,11 +17,11 @@
 
 namespace tinworm::weighing {
 
-enum class Verdict { not_known, leave_alone, treat, repair, do_not_drive };  // worse is greater
+enum class Verdict { not_known, leave_alone, treat, mend, keep_parked };  // worse is greater
 enum class Step {
   not_seen,
   sound,
-  film,
+  bloom,
   pitted,
   thin,
   weak,
@@ -32,8 +32,8 @@ enum class Evidence { not_seen, looked, felt, measured };
 // on, or in such a part itself. maybe: its own place isn't known. Worse is greater.
 enum class Near { no, maybe, within_radius, into_mount, on_mount };
 
-std::string_view word(Verdict);      // "do-not-drive", "leave-alone": as in JSON
-std::string_view sentence(Verdict);  // "do not drive until repaired": as on paper
+std::string_view word(Verdict);      // "keep-parked", "leave-alone": as in JSON
+std::string_view sentence(Verdict);  // "keep it parked until mended": as on paper
 std::string_view word(Step), word(Evidence), word(Near);  // "not-seen": as in JSON
 
 struct Span {  // low <= value <= high
@@ -203,8 +203,9 @@ struct OpenUp {
   std::string own;
   std::string rule;
   std::string why;
-  Verdict could_become = Verdict::repair;
+  Verdict could_become = Verdict::mend;
   int minutes = 0;       // until one can look; by how it is covered
+  std::string opening;   // "carpet up"; one opening may show several zones; empty: none is named
   bool carries = false;  // a mount of brakes, steering, suspension, belts or towing stands on it
   // The structure burden's ends if it is opened: the high one if nothing worse is found than is
   // taken to be there, the low one if it is rusted away.
@@ -236,9 +237,9 @@ struct SectionLeft {
 
 struct BoxResult {
   std::string name;
-  std::optional<SectionLeft> section;  // none: nothing known of its walls
   std::optional<Span> twist_kept, bending_kept;
-  std::string withheld;  // why there is no figure
+  std::string withheld;                     // why there is no figure
+  std::optional<SectionLeft> section = {};  // none: nothing known of its walls
 };
 
 struct Result {
@@ -256,8 +257,8 @@ struct Result {
   bool open_up_first = false;
   std::vector<Reason> reasons;       // what was found, all of the verdict's level
   std::vector<Reason> open_reasons;  // what wasn't seen or was only judged
-  // What would make it "repair" by itself, where the verdict is worse.
-  std::vector<Reason> also_to_repair;
+  // What would make it "mend" by itself, where the verdict is worse.
+  std::vector<Reason> also_to_mend;
   Burden structure, skin, shell;
   double one_zone_gone = 0;  // structure burden of one main zone rusted away on this body
   Coverage main, local, skin_seen;

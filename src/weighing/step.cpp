@@ -13,7 +13,7 @@ constexpr double on_the_limit = 1e-9;
 
 Step step_of(double metal_left, bool rusted, const rules::Rules& rules) {
   const double m = metal_left + on_the_limit;
-  if (m >= rules.sound_limit) return rusted ? Step::film : Step::sound;
+  if (m >= rules.sound_limit) return rusted ? Step::bloom : Step::sound;
   if (m >= rules.repair_limit) return Step::pitted;
   if (m >= rules.weak_limit) return Step::thin;
   return Step::weak;

@@ -66,23 +66,23 @@ Condition condition(const Spot& spot, const Zone& zone, At end, const rules::Rul
 Level by_mount(const Bearing& bearing, const Condition& is, const rules::Rules& rules) {
   constexpr Level none;
   const int row = row_of(bearing, rules);
-  if (row >= 4 && is.bad_repair) return {Verdict::do_not_drive, "repair-on-mount"};
-  if (row >= 4 && (is.weak || is.cracked || is.holed)) return {Verdict::do_not_drive, "on-mount"};
-  if (row == 5 && is.pinhole) return {Verdict::do_not_drive, "on-mount"};
+  if (row >= 4 && is.bad_repair) return {Verdict::keep_parked, "repair-on-mount"};
+  if (row >= 4 && (is.weak || is.cracked || is.holed)) return {Verdict::keep_parked, "on-mount"};
+  if (row == 5 && is.pinhole) return {Verdict::keep_parked, "on-mount"};
   const bool big_hole = is.holed && (is.over_25 || is.breaking);
-  if (row == 3 && (is.weak || is.cracked || big_hole)) return {Verdict::do_not_drive, "into-mount"};
+  if (row == 3 && (is.weak || is.cracked || big_hole)) return {Verdict::keep_parked, "into-mount"};
   return none;
 }
 
 Level to_be_mended(const Bearing& bearing, const Condition& is) {
-  if (is.bad_repair) return {Verdict::repair, "repair-not-relied-on"};
-  if (is.cracked) return {Verdict::repair, "cracked"};
-  if (is.weak || is.holed) return {Verdict::repair, "weak"};
-  if (is.thin) return {Verdict::repair, "past-limit"};
-  if (is.stuffed) return {Verdict::repair, "stuffed"};
-  if (is.pinhole && bearing.near == Near::on_mount) return {Verdict::repair, "pinhole-on-mount"};
-  if (is.pinhole) return {Verdict::repair, "pinhole"};
-  if (is.likely_new) return {Verdict::repair, "likely-past-limit"};
+  if (is.bad_repair) return {Verdict::mend, "repair-not-relied-on"};
+  if (is.cracked) return {Verdict::mend, "cracked"};
+  if (is.weak || is.holed) return {Verdict::mend, "weak"};
+  if (is.thin) return {Verdict::mend, "past-limit"};
+  if (is.stuffed) return {Verdict::mend, "stuffed"};
+  if (is.pinhole && bearing.near == Near::on_mount) return {Verdict::mend, "pinhole-on-mount"};
+  if (is.pinhole) return {Verdict::mend, "pinhole"};
+  if (is.likely_new) return {Verdict::mend, "likely-past-limit"};
   return {};
 }
 
@@ -101,16 +101,16 @@ Level level_of(const Spot& spot, const Zone& zone, At end, const rules::Rules& r
     return {Verdict::treat, !load_bearing && holed ? "skin-holed" : "rusted"};
   }
   if (low ? spot.section_may_go || spot.section_gone : spot.section_gone)
-    return {Verdict::do_not_drive, "section-gone"};
+    return {Verdict::keep_parked, "section-gone"};
   const bool gone = is.weak || is.cracked || is.holed;
-  if (at_a_tank(spot, end, rules) && gone) return {Verdict::do_not_drive, "fuel"};
+  if (at_a_tank(spot, end, rules) && gone) return {Verdict::keep_parked, "fuel"};
   const Bearing& bearing = low ? spot.may_bear : spot.bearing;
   const Level at_mount = by_mount(bearing, is, rules);
   const bool one_wall = low ? spot.one_wall_at_worst : spot.one_wall;
   const bool spared = one_wall && bearing.near != Near::on_mount;
-  if (at_mount.verdict == Verdict::do_not_drive && !spared) return at_mount;
+  if (at_mount.verdict == Verdict::keep_parked && !spared) return at_mount;
   const Level mend = to_be_mended(bearing, is);
-  if (mend.verdict == Verdict::repair) return mend;
+  if (mend.verdict == Verdict::mend) return mend;
   return spot.found ? Level{Verdict::treat, "rusted"} : Level{};
 }
 
@@ -267,7 +267,7 @@ void find_verdict(Result& result, const std::vector<ZoneFacts>& facts, const rul
     result.verdict = std::max(result.verdict, level(spot, zone, rules).verdict);
   });
   const std::vector<Reason> moving = shell_moves(result, rules);
-  if (!moving.empty()) result.verdict = Verdict::do_not_drive;
+  if (!moving.empty()) result.verdict = Verdict::keep_parked;
   if (result.verdict == Verdict::not_known) {
     find_nothing(result, facts, rules);
     return;
@@ -279,8 +279,7 @@ void find_verdict(Result& result, const std::vector<ZoneFacts>& facts, const rul
     };
     if (std::ranges::none_of(result.reasons, same)) result.reasons.push_back(each);
   }
-  if (result.verdict > Verdict::repair)
-    result.also_to_repair = of_level(result, Verdict::repair, rules);
+  if (result.verdict > Verdict::mend) result.also_to_mend = of_level(result, Verdict::mend, rules);
 }
 
 // The worst of the verdict and of what each of open_up could become: one rule for both.

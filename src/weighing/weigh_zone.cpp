@@ -7,6 +7,7 @@
 #include <string_view>
 #include <tuple>
 
+#include "geometry/space.hpp"
 #include "metal/film.hpp"
 #include "metal/repeatability.hpp"
 #include "metal/rusted_area.hpp"
@@ -124,7 +125,9 @@ Signs signs_of(const survey::Spot& spot, bool pinhole, const rules::Rules& rules
   signs.gives = gives(spot);
   signs.breaks = breaks(spot);
   signs.stuffed = spot.stuffed.has_value();
-  signs.thick_coat = spot.magnet == survey::Magnet::weak || spot.magnet == survey::Magnet::none;
+  const bool filler = std::ranges::find(spot.shapes, survey::Shape::filler) != spot.shapes.end();
+  signs.thick_coat =
+      filler || spot.magnet == survey::Magnet::weak || spot.magnet == survey::Magnet::none;
   signs.crack_mm = spot.crack_mm;
   signs.judged_likely_new = judged_likely_new(spot);
   return signs;
@@ -220,6 +223,35 @@ std::vector<bool> pinholes(const survey::Zone& entry, const ZoneBaseline& baseli
   return still;
 }
 
+// Without a place a repair lies on its whole zone.
+Nearness nearness_of(const survey::Repair& repair, const body::Zone& zone, const Context& context) {
+  const body::Plan& plan = *context.survey.body;
+  const auto& at = repair.at;
+  const bool placed = at.x_mm.has_value() + at.y_mm.has_value() + at.z_mm.has_value() >= 2;
+  return placed ? nearness(at, repair.size, zone, context.mounts, plan, context.rules)
+                : nearness_of_whole(zone, context.mounts, plan, context.rules);
+}
+
+// What a spot is measured against where a repair renewed the metal: the repair's own sheet, else
+// nothing. Where such a repair has no place it may lie anywhere in its zone: only a reference taken
+// beside it then tells the sheet.
+ZoneBaseline baseline_at(const survey::Spot& spot, const ZoneFacts& zone, const ZoneBaseline& base,
+                         const Context& context) {
+  for (const survey::Repair& repair : zone.entry->repairs) {
+    if (!renews(repair)) continue;
+    if (!repair.at.known()) {
+      if (base.from == BaselineFrom::reference) continue;
+    } else if (!zone.plan || !geometry::overlap(place_of(repair.at, repair.size, *zone.plan),
+                                                place_of(spot.at, spot.size, *zone.plan))) {
+      continue;
+    }
+    if (!repair.sheet_mm) return {};
+    return {BaselineFrom::survey_sheet,
+            metal::stated_sheet(*repair.sheet_mm, context.rules.survey_sheet_half_share)};
+  }
+  return base;
+}
+
 // A repair that weighs: one that can't be relied on, or whose joint isn't known, on load-bearing
 // metal; and a treatment that rusts again anywhere.
 std::optional<Spot> weigh_repair(const survey::Repair& repair, const Repair& judged, int index,
@@ -241,8 +273,9 @@ std::optional<Spot> weigh_repair(const survey::Repair& repair, const Repair& jud
     spot.metal = judged.reliable ? bad_repair(context.rules) : unknown_repair(context.rules);
     spot.found = judged.reliable.has_value();
   }
-  if (zone.plan)
-    bear(spot, nearness_of_whole(*zone.plan, context.mounts, *context.survey.body, context.rules));
+  spot.at = repair.at;
+  if (!repair.name.empty()) spot.name = repair.name;
+  if (zone.plan) bear(spot, nearness_of(repair, *zone.plan, context));
   spot.beside = spot.metal.weighed;
   set_steps(spot, spot.found, {}, context.rules);
   return spot;
@@ -354,8 +387,8 @@ void weigh_entry(Zone& zone, const ZoneFacts& facts, const Context& context) {
   const ZoneBaseline base = baseline(facts, context.survey, context.gauging, context.rules);
   const std::vector<bool> small = pinholes(entry, base, context);
   for (std::size_t i = 0; i < entry.found.size(); ++i)
-    zone.spots.push_back(
-        weigh_spot(entry.found[i], static_cast<int>(i), small[i], facts, base, context));
+    zone.spots.push_back(weigh_spot(entry.found[i], static_cast<int>(i), small[i], facts,
+                                    baseline_at(entry.found[i], facts, base, context), context));
   for (std::size_t i = 0; i < entry.repairs.size(); ++i) {
     Repair judged = judge(entry.repairs[i], facts.role);
     judged.zone = facts.number;

@@ -20,10 +20,10 @@ std::string_view word(Verdict verdict) {
       return "leave-alone";
     case Verdict::treat:
       return "treat";
-    case Verdict::repair:
-      return "repair";
-    case Verdict::do_not_drive:
-      return "do-not-drive";
+    case Verdict::mend:
+      return "mend";
+    case Verdict::keep_parked:
+      return "keep-parked";
   }
   return "";
 }
@@ -35,11 +35,11 @@ std::string_view sentence(Verdict verdict) {
     case Verdict::leave_alone:
       return "leave alone";
     case Verdict::treat:
-      return "treat";
-    case Verdict::repair:
-      return "repair";
-    case Verdict::do_not_drive:
-      return "do not drive until repaired";
+      return "to be treated";
+    case Verdict::mend:
+      return "to be mended";
+    case Verdict::keep_parked:
+      return "keep it parked until mended";
   }
   return "";
 }
@@ -50,8 +50,8 @@ std::string_view word(Step step) {
       return "not-seen";
     case Step::sound:
       return "sound";
-    case Step::film:
-      return "film";
+    case Step::bloom:
+      return "bloom";
     case Step::pitted:
       return "pitted";
     case Step::thin:

@@ -31,20 +31,20 @@ TEST(Answers, WhetherItMayBeDrivenIsNeverAPlainYes) {
     bool before_use;
     const char* answer;
   } cases[] = {
-      {Verdict::do_not_drive, Verdict::do_not_drive, false, "No: not until it is repaired"},
-      {Verdict::do_not_drive, Verdict::do_not_drive, true, "No: not until it is repaired"},
-      {Verdict::not_known, Verdict::do_not_drive, false, "Not known: too little was seen"},
-      {Verdict::not_known, Verdict::do_not_drive, true,
+      {Verdict::keep_parked, Verdict::keep_parked, false, "No: not until it is repaired"},
+      {Verdict::keep_parked, Verdict::keep_parked, true, "No: not until it is repaired"},
+      {Verdict::not_known, Verdict::keep_parked, false, "Not known: too little was seen"},
+      {Verdict::not_known, Verdict::keep_parked, true,
        "Not yet; then not known: too little was seen"},
-      {Verdict::repair, Verdict::do_not_drive, false,
+      {Verdict::mend, Verdict::keep_parked, false,
        "Not settled: what nobody saw or measured could forbid it"},
-      {Verdict::repair, Verdict::do_not_drive, true,
+      {Verdict::mend, Verdict::keep_parked, true,
        "Not yet; then not settled: what nobody saw could forbid it"},
-      {Verdict::repair, Verdict::repair, false,
+      {Verdict::mend, Verdict::mend, false,
        "For an inspection to say: what carries the car is to be repaired"},
-      {Verdict::repair, Verdict::repair, true,
+      {Verdict::mend, Verdict::mend, true,
        "Not yet; then for an inspection to say: it is to be repaired"},
-      {Verdict::treat, Verdict::repair, false,
+      {Verdict::treat, Verdict::mend, false,
        "What was found doesn't forbid it; law and inspection decide"},
       {Verdict::leave_alone, Verdict::leave_alone, false,
        "Nothing found forbids it; law and inspection decide"},
@@ -62,22 +62,22 @@ TEST(Answers, WhetherItMayBeDrivenIsNeverAPlainYes) {
 
 TEST(Answers, WhatOpeningUpMayFindCountsTowardsDriving) {
   weighing::Result result = sound_car();
-  result.verdict = result.could_be = Verdict::repair;
+  result.verdict = result.could_be = Verdict::mend;
   weighing::OpenUp open;
   open.zone = 69;
-  open.could_become = Verdict::do_not_drive;
+  open.could_become = Verdict::keep_parked;
   result.open_up = {open};
   EXPECT_EQ(may_it_be_driven(result), "Not settled: what nobody saw or measured could forbid it");
 }
 
 TEST(Answers, TheVerdictIsExplained) {
   weighing::Result result = sound_car();
-  result.verdict = Verdict::repair;
-  result.could_be = Verdict::do_not_drive;
+  result.verdict = Verdict::mend;
+  result.could_be = Verdict::keep_parked;
   result.open_up_first = true;
   EXPECT_EQ(
       verdict_line(result),
-      "Verdict: repair. Could be: do not drive until repaired. Open up first. Metal that "
+      "Verdict: repair. Could be: keep it parked until mended. Open up first. Metal that "
       "carries the car is past its limit (85 % of the sheet is to be left), or a repair of it "
       "can't be relied on: it is to be repaired.");
 }
@@ -130,7 +130,7 @@ TEST(Answers, WhenToLookAgain) {
     result.survey.kept.use = each.use;
     EXPECT_EQ(look_again(result), each.answer);
   }
-  result.verdict = Verdict::do_not_drive;
+  result.verdict = Verdict::keep_parked;
   EXPECT_EQ(look_again(result), "After the repair: the verdict is not to drive until then.");
 }
 
@@ -144,8 +144,8 @@ weighing::OpenUp to_open(int zone, Verdict could_become) {
 TEST(Answers, WhatNobodySawIsCountedByWhatItCouldChange) {
   weighing::Result result = sound_car();
   EXPECT_THAT(unseen_lines(result, 3), ElementsAre("No part was left out altogether."));
-  result.open_up = {to_open(69, Verdict::do_not_drive), to_open(71, Verdict::do_not_drive),
-                    to_open(63, Verdict::repair)};
+  result.open_up = {to_open(69, Verdict::keep_parked), to_open(71, Verdict::keep_parked),
+                    to_open(63, Verdict::mend)};
   result.not_seen = {{69, "seats bolted down over it", ""}};
   const std::string unseen = "Not seen at all: seat and belt anchorage, left (69).";
   const struct {
@@ -156,18 +156,18 @@ TEST(Answers, WhatNobodySawIsCountedByWhatItCouldChange) {
        "3 parts could make the verdict worse, first: seat and belt anchorage, left (69); B-post "
        "and "
        "foot, left (71); and 1 more."},
-      {Verdict::repair,
+      {Verdict::mend,
        "2 parts could make the verdict worse, first: seat and belt anchorage, left (69); B-post "
        "and "
        "foot, left (71)."},
-      {Verdict::do_not_drive,
+      {Verdict::keep_parked,
        "3 parts could add to the work, first: seat and belt anchorage, left (69); B-post and foot, "
        "left (71); and 1 more."}};
   for (const auto& each : cases) {
     result.verdict = each.verdict;
     EXPECT_THAT(unseen_lines(result, 2), ElementsAre(each.line, unseen));
   }
-  result.open_up = {to_open(63, Verdict::repair)};
+  result.open_up = {to_open(63, Verdict::mend)};
   result.verdict = Verdict::treat;
   EXPECT_EQ(unseen_lines(result, 2).front(),
             "One part could make the verdict worse: outrigger, left (63).");
@@ -231,7 +231,7 @@ TEST(Answers, WhatToDoFirst) {
       ElementsAre("Cut and weld, in this order: outer sill, left (51); rear floor, left (73).",
                   "Clean and measure, and cut if past the limit: B-post and foot, left (71)."));
   plan.tasks.push_back(task(85, Kind::cut, Urgency::danger));
-  result.open_up = {to_open(69, Verdict::do_not_drive)};
+  result.open_up = {to_open(69, Verdict::keep_parked)};
   result.open_up_first = true;
   EXPECT_THAT(
       first_lines(result, plan, 3),

@@ -132,7 +132,7 @@ TEST(Report, TheFirstPageAnswersInOrder) {
   const std::string page = fixture::words(made.report.front());
   std::size_t at = 0;
   for (const char* question :
-       {"Wherry 1200, built 1967", "Can it be driven?", "Verdict: do not drive until repaired.",
+       {"Wherry 1200, built 1967", "Can it be driven?", "Verdict: keep it parked until mended.",
         "The worst three places", "Not seen, or only judged, and could change it",
         "What to stop now", "Look again", "What to do first", "What it may take",
         "Sheets: pages 2 to 3."}) {

@@ -106,8 +106,8 @@ inline weighing::Result weighed_car() {
   result.survey = surveyed_car();
   result.file = "wherry-2025.yaml";
   result.sha256 = "0123456789abcdef" + std::string(48, '0');
-  result.verdict = weighing::Verdict::repair;
-  result.could_be = weighing::Verdict::do_not_drive;
+  result.verdict = weighing::Verdict::mend;
+  result.could_be = weighing::Verdict::keep_parked;
   result.open_up_first = true;
   result.reasons = {
       {51, "", "rear end", "51 outer sill, left, rear end: thin, 80 % left", "past-limit",
@@ -124,7 +124,7 @@ inline weighing::Result weighed_car() {
       {"left sill", weighing::Span{0.77, 0.83, 0.88}, weighing::Span{0.8, 0.9, 0.95}, ""},
       {"right sill", {}, {}, "no wall was seen"}};
   result.open_up = {
-      {71, "", "mount-not-seen", "the strut stands on it", weighing::Verdict::do_not_drive}};
+      {71, "", "mount-not-seen", "the strut stands on it", weighing::Verdict::keep_parked}};
   result.not_seen = {{71, "carpet glued down", ""}};
   result.advice = {{51,
                     "",

@@ -67,7 +67,7 @@ TEST(WeighJson, HasTheValues) {
   const ordered_json json = weigh_json(weighed_car());
   EXPECT_EQ(json["date"], "2025-04-12");
   EXPECT_EQ(json["verdict"]["word"], "repair");
-  EXPECT_EQ(json["verdict"]["could_be"], "do-not-drive");
+  EXPECT_EQ(json["verdict"]["could_be"], "keep-parked");
   EXPECT_EQ(json["verdict"]["open_up_first"], true);
   EXPECT_EQ(json["zones"][0]["zone"], 51);
   EXPECT_EQ(json["zones"][0]["side"], "left");

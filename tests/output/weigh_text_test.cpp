@@ -16,7 +16,7 @@ using testing::Not;
 
 TEST(WeighText, SaysItAllInOrder) {
   EXPECT_EQ(weigh_text(weighed_car()),
-            R"(Verdict: repair. Could be: do not drive until repaired. Open up first.
+            R"(Verdict: repair. Could be: keep it parked until mended. Open up first.
 Wherry 1200, built 1967, 61200 mi; surveyed 2025-04-12
 wherry-2025.yaml, body plan two-door-saloon 1, default rules, fingerprint 0123456789ab
 
@@ -48,7 +48,7 @@ Stiffness kept by the boxes (indicative)
   right sill                          no figure: no wall was seen
 
 To open up
-  - 71 front floor, left: the strut stands on it; could become: do not drive until repaired
+  - 71 front floor, left: the strut stands on it; could become: keep it parked until mended
 
 Not seen, so not known
   - 71 front floor, left: carpet glued down
@@ -93,7 +93,7 @@ TEST(WeighText, ListsNoSoundStationAmongTheFindings) {
   zone.spots[0].found = false;
   zone.step = zone.step_low = zone.step_high = weighing::Step::sound;
   EXPECT_THAT(weigh_text(result), Not(HasSubstr("What was found")));
-  zone.step_low = weighing::Step::film;
+  zone.step_low = weighing::Step::bloom;
   EXPECT_THAT(weigh_text(result), HasSubstr("What was found"));
 }
 
@@ -114,7 +114,7 @@ TEST(WeighText, IsBoldOnlyWhereAsked) {
 
 TEST(WeighLine, SaysWhatMatters) {
   EXPECT_THAT(weigh_line(weighed_car()),
-              testing::ElementsAre("wherry-2025.yaml", "2025-04-12", "repair", "do-not-drive",
+              testing::ElementsAre("wherry-2025.yaml", "2025-04-12", "repair", "keep-parked",
                                    "open up", "64 %", "51 outer sill, left: pitted to thin"));
 }
 
@@ -171,8 +171,8 @@ TEST(ExplainZone, SaysWhatWasNotSeen) {
 TEST(StepText, SpansFromTheUpperToTheLowerEnd) {
   using weighing::Step;
   EXPECT_EQ(step_text(Step::thin, Step::thin, Step::thin), "thin");
-  EXPECT_EQ(step_text(Step::film, Step::film, Step::thin), "film to thin");
-  EXPECT_EQ(step_text(Step::pitted, Step::film, Step::thin), "film to thin, pitted likely");
+  EXPECT_EQ(step_text(Step::bloom, Step::bloom, Step::thin), "bloom to thin");
+  EXPECT_EQ(step_text(Step::pitted, Step::bloom, Step::thin), "bloom to thin, pitted likely");
 }
 
 TEST(ZoneRanges, JoinsRunsOfThreeOrMore) {

@@ -176,7 +176,7 @@ TEST(Diagram, TheKeyListsExactlyTheStepsThatAreDrawn) {
     for (const Page& page : drawn.pages) {
       if (page.labels.empty()) continue;
       const std::string key = fixture::said(page, Says::legend);
-      for (const Step step : {Step::not_seen, Step::sound, Step::film, Step::pitted, Step::thin,
+      for (const Step step : {Step::not_seen, Step::sound, Step::bloom, Step::pitted, Step::thin,
                               Step::weak, Step::holed}) {
         const bool is_drawn =
             fills_with(page, "zones", pale(step)) || fills_with(page, "spots", strong(step));

@@ -19,9 +19,9 @@ TEST(Naming, StepsAreSpansWhereOnlyLookedAt) {
   weighing::Spot spot;
   spot.step = weighing::Step::thin;
   spot.step_low = weighing::Step::weak;  // at the low end of the metal left
-  spot.step_high = weighing::Step::film;
+  spot.step_high = weighing::Step::bloom;
   spot.evidence = weighing::Evidence::looked;
-  EXPECT_EQ(step_words(spot), "film to weak");
+  EXPECT_EQ(step_words(spot), "bloom to weak");
   spot.evidence = weighing::Evidence::measured;
   EXPECT_EQ(step_words(spot), "thin");
 }

@@ -16,7 +16,7 @@ namespace {
 
 using weighing::Step;
 
-constexpr Step ramp[] = {Step::sound, Step::film, Step::pitted,
+constexpr Step ramp[] = {Step::sound, Step::bloom, Step::pitted,
                          Step::thin,  Step::weak, Step::holed};
 
 struct Eye {

@@ -12,7 +12,7 @@ namespace {
 
 using weighing::Step;
 
-constexpr Step all_steps[] = {Step::not_seen, Step::sound, Step::film, Step::pitted,
+constexpr Step all_steps[] = {Step::not_seen, Step::sound, Step::bloom, Step::pitted,
                               Step::thin,     Step::weak,  Step::holed};
 
 TEST(Texture, EveryStepHasItsOwn) {

@@ -30,7 +30,7 @@ TEST(Step, ALimitCountsToItsSoundSide) {
     double metal;
     bool rusted;
     Step step;
-  } cases[] = {{1.1, false, Step::sound},   {.95, false, Step::sound}, {.95, true, Step::film},
+  } cases[] = {{1.1, false, Step::sound},   {.95, false, Step::sound}, {.95, true, Step::bloom},
                {.9499, true, Step::pitted}, {.85, true, Step::pitted}, {.8499, true, Step::thin},
                {.50, true, Step::thin},     {.4999, true, Step::weak}, {0, true, Step::weak}};
   for (const auto& c : cases) EXPECT_EQ(step_of(c.metal, c.rusted, {}), c.step) << c.metal;

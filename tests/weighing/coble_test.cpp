@@ -297,8 +297,8 @@ TEST(Coble, StructureWeighsHeavyToVeryHeavy) {
 // Weak or holed on or near a mount, by hand or hole or crack: 79, then 21, 47, 52, 53 and 73 at .35
 // in order of number, 81 at .85, then the local ones: 26, 95 and 96 at 0, 26 at .35.
 TEST(Coble, IsNotToBeDriven) {
-  EXPECT_EQ(coble().verdict, Verdict::do_not_drive);
-  EXPECT_EQ(coble().could_be, Verdict::do_not_drive);
+  EXPECT_EQ(coble().verdict, Verdict::keep_parked);
+  EXPECT_EQ(coble().could_be, Verdict::keep_parked);
   EXPECT_TRUE(coble().open_up_first);
   using Place = std::pair<int, std::string>;
   std::vector<Place> places;
@@ -333,8 +333,8 @@ TEST(Coble, IsToBeOpenedUp) {
   const auto could_become = [](int zone) {
     return std::ranges::find(coble().open_up, zone, &OpenUp::zone)->could_become;
   };
-  for (const int zone : {57, 58, 59, 60}) EXPECT_EQ(could_become(zone), Verdict::repair) << zone;
-  for (const int zone : {14, 49, 69, 80}) EXPECT_EQ(could_become(zone), Verdict::do_not_drive);
+  for (const int zone : {57, 58, 59, 60}) EXPECT_EQ(could_become(zone), Verdict::mend) << zone;
+  for (const int zone : {14, 49, 69, 80}) EXPECT_EQ(could_become(zone), Verdict::keep_parked);
 }
 
 // No box was seen inside as a whole: none has a figure.

@@ -39,7 +39,7 @@ TEST(MetalAt, EachWordHasItsEnvelope) {
     Step step;
   } cases[] = {
       {Rust::none, {.95, 1, 1}, Step::sound},
-      {Rust::surface, {.95, .98, 1}, Step::film},
+      {Rust::surface, {.95, .98, 1}, Step::bloom},
       {Rust::contact, {.85, .93, .99}, Step::pitted},
       {Rust::pitting, {.70, .85, .95}, Step::pitted},
       {Rust::scale, {.50, .70, .90}, Step::thin},

@@ -122,10 +122,10 @@ TEST(Wherry, BootFloorIsPittedNearTheShackle) {
 }
 
 // Measured thin on main zones: 51, 53 and 73; none weak or holed near a mount: repair. The belt
-// anchorages 69 and 70 are main, carry a mount and weren't seen: it could be do-not-drive.
+// anchorages 69 and 70 are main, carry a mount and weren't seen: it could be keep-parked.
 TEST(Wherry, ComesToRepair) {
-  EXPECT_EQ(wherry().verdict, Verdict::repair);
-  EXPECT_EQ(wherry().could_be, Verdict::do_not_drive);
+  EXPECT_EQ(wherry().verdict, Verdict::mend);
+  EXPECT_EQ(wherry().could_be, Verdict::keep_parked);
   EXPECT_TRUE(wherry().open_up_first);
   std::vector<int> zones;
   for (const Reason& each : wherry().reasons)
