@@ -164,7 +164,7 @@ TEST(Notes, KeepWhatWasNotSeen) {
   for (const int number : {21, 23, 89, 90})
     EXPECT_EQ(saloon().seen.at(number).word, SeenWord::hidden) << number;
   const weighing::Result result = weighing::weigh(saloon(), {});
-  EXPECT_EQ(result.verdict, weighing::Verdict::do_not_drive);
+  EXPECT_EQ(result.verdict, weighing::Verdict::keep_parked);
   EXPECT_EQ(result.zone(81)->step, weighing::Step::holed);
   EXPECT_EQ(result.zone(81)->seen_share, 0);
   EXPECT_TRUE(result.zone(60)->film->off_scale);
