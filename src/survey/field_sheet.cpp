@@ -295,12 +295,19 @@ class SheetReader {
           {fmt::format("      {}: {}", written(station), written(how)), record.row, "mark"});
   }
 
+  // A line of the printed sheet that nobody filled in doesn't, nor one with a mark alone.
+  bool says_of_place(const Record& record) const {
+    return std::ranges::any_of(columns(), [&](const Column& column) {
+      return !column.of_zone && !cell(record, column.heading).empty();
+    });
+  }
+
   void finding(ZoneRows& zone, const Record& record) {
     take_mark(zone, record);
     refuse_others(record, "a finding",
                   [](const Column& each) { return has_heading(columns(), each.heading); });
     const std::string station = cell(record, "station");
-    const std::size_t before = zone.found.size();
+    if (!says_of_place(record)) return take_zone_cells(zone, record, {});
     std::string name = station;
     if (const auto first = zone.rows.find(station); first != zone.rows.end()) {
       refuse(record.row, "station",
@@ -317,11 +324,7 @@ class SheetReader {
       const std::string text = value_of(record, column);
       if (!text.empty()) take(zone, record.row, column, text, !station.empty());
     }
-    // A line of the printed sheet that nobody filled in.
-    if (!station.empty() && zone.found.size() == before + 1)
-      zone.found.pop_back();
-    else if (!station.empty())
-      zone.rows.emplace(station, record.row);
+    if (!station.empty()) zone.rows.emplace(station, record.row);
   }
 
   void take(ZoneRows& zone, int row, const Column& column, const std::string& text,

@@ -12,7 +12,7 @@ const std::string head =
 
 std::string complaints(const std::string& text) {
   const Reading reading = read_with_small_plan(head + text);
-  return reading.survey ? "" : yaml::to_text(reading.problems, "", "");
+  return reading.survey ? "" : yaml::to_text(reading.problems, "survey.yaml", "");
 }
 
 Survey read(const std::string& text) {
@@ -137,7 +137,7 @@ TEST(Record, MistakesAreToldWithTheirCure) {
             "8:23: unknown word for drain holes (found \"shut\"; allowed: open, blocked, "
             "plugged)\n"},
            {zone + "    repairs:\n      - let-in, stitch, stitch\n",
-            "9:9: \"stitch\" stands twice (keep one)\n"},
+            "9:17: \"stitch\" stands twice (keep one)\n"},
            {zone + "    repairs:\n      - let-in, layers 20\n",
             "9:24: a number of layers is out of range (found \"20\"; allowed: 2 to 9)\n"},
            {"tools: [gauge, spade]\n",
@@ -147,7 +147,7 @@ TEST(Record, MistakesAreToldWithTheirCure) {
             "5:15: what the cut showed is not said (found \"rear end\"; allowed: metal: .40, say: "
             "membrane gone; give what was read or seen)\n"},
        })
-    EXPECT_EQ(complaints(text), complaint) << text;
+    EXPECT_EQ(complaints(text), "survey.yaml:" + complaint) << text;
 }
 
 }  // namespace
