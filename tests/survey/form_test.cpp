@@ -75,10 +75,12 @@ TEST(Form, NamesEveryZoneOnceWithItsStations) {
   }
   EXPECT_THAT(text_of(lines),
               HasSubstr("#  51:\n"
-                        "#    inside:                    # scoped | not-seen\n"
+                        "#    inside:                    # scoped | part | not-seen | hidden\n"
                         "#    drains:                    # open | blocked | plugged\n"
                         "#    reference:                 # sound metal of the same "
                         "sheet, three readings: 1.02 1.00 1.01\n"
+                        "#    mark: {where: 25 above the seam}  # how to find a measured place "
+                        "again\n"
                         "#    found:\n"
                         "#      - front end:\n"
                         "#      - middle:\n"
