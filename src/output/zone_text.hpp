@@ -23,7 +23,7 @@ std::string evidence_text(weighing::Evidence evidence);  // "only looked at" for
 // "41–44, 51": numbers in order, runs of three or more joined.
 std::string zone_ranges(std::vector<int> numbers);
 
-// "Wherry 1200, built 1967, 98 492 km"
+// "Wherry 1200, built 1967, 61200 mi": the odometer as it was typed
 std::string car_text(const survey::Car& car);
 
 }  // namespace tinworm::output
