@@ -198,7 +198,9 @@ class Finder {
     find_readings(i, spot);
     const bool may_be_worse = row_of(spot.may_bear, rules_) > row_of(spot.bearing, rules_) &&
                               spot.may_bear.near > Near::within_radius;
-    if (spot.found && may_be_worse)
+    const bool changes =
+        level_at_low(spot, zone, rules_).verdict > level(spot, zone, rules_).verdict;
+    if (spot.found && may_be_worse && changes)
       place(i, spot, "may-be-near", fmt::format("may be near the {}", spot.may_bear.mount),
             "its place wasn't recorded");
     if (spot.found && !spot.by_measure_or_hand && spot.step_low >= Step::thin)

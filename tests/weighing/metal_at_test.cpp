@@ -231,8 +231,9 @@ TEST(MetalAt, AgainstAnAssumedSheetTheWordStandsWhereTheIntervalHoldsIt) {
   found.rust = Rust::none;
   EXPECT_EQ(weighed(found).metal.weighed.value, 1);
   EXPECT_FALSE(weighed(found).found);
-  found.metal_mm = {.60, .60, .60};  // far under: the reading stands
-  EXPECT_NEAR(weighed(found).metal.weighed.value, .60, 1e-12);
+  found.metal_mm = {.60, .60, .60};  // too little for the thinnest sheet assumed, .8 of 1.0
+  EXPECT_NEAR(weighed(found).metal.weighed.value, .75, 1e-12);
+  EXPECT_TRUE(weighed(found).by_measure_or_hand);
   EXPECT_TRUE(weighed(found).found);
 }
 
@@ -284,10 +285,14 @@ TEST(MetalAt, OverOneSheetIsNotOneSheet) {
   EXPECT_EQ(plate.metal.kind, SpanKind::envelope);
   EXPECT_TRUE(plate.too_thick);
   expect_span(plate.metal.weighed, {.50, 1, 1});
-  found.metal_mm = {1.30, .80};  // a plate beside thin metal: the thin reading stands
+  found.metal_mm = {1.30, .80};  // contradicts itself: judged, its low end by the least
   const Spot both = weighed(found, 11, reference);
-  EXPECT_NEAR(both.metal.weighed.value, .80, 1e-12);
-  EXPECT_TRUE(both.too_thick);
+  expect_span(both.metal.weighed, {.80, 1, 1});
+  EXPECT_TRUE(both.contradict);
+  EXPECT_FALSE(both.too_thick) << "its mean is one sheet";
+  found.metal_mm = {1.80, .80};
+  EXPECT_TRUE(weighed(found, 11, reference).too_thick);
+  EXPECT_TRUE(weighed(found, 11, reference).contradict);
 }
 
 TEST(MetalAt, ReadingsThroughCoatingAreCorrectedOrAnUpperBound) {
