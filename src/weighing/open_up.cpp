@@ -196,8 +196,8 @@ class Finder {
       return;
     }
     find_readings(i, spot);
-    const bool may_be_worse = row_of(spot.may_bear, rules_) > row_of(spot.bearing, rules_) &&
-                              spot.may_bear.near > Near::within_radius;
+    const bool may_be_worse =
+        spot.may_bear.near > spot.bearing.near && spot.may_bear.near > Near::within_radius;
     const bool changes =
         level_at_low(spot, zone, rules_).verdict > level(spot, zone, rules_).verdict;
     if (spot.found && may_be_worse && changes)
