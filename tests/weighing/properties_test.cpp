@@ -14,7 +14,7 @@ namespace {
 using survey::Rust;
 using survey::SeenWord;
 
-constexpr int surveys = 400;
+constexpr int surveys = 1000;
 
 class Dice {
  public:
@@ -342,6 +342,37 @@ TEST(Properties, AReadingEqualToTheMeanNeverWidensAnInterval) {
     survey.zones[11].found.front().metal_mm.push_back(mean);
     const Span after = weigh(survey, {}).zone(11)->spots.front().metal.shown;
     EXPECT_LE(after.high - after.low, before.high - before.low + 1e-12) << "survey " << seed;
+  }
+}
+
+TEST(Properties, CouldBeIsNeverMilderThanAnyCandidate) {
+  for (unsigned seed = 0; seed < surveys; ++seed) {
+    const Result result = weigh(damaged_survey(seed), {});
+    EXPECT_GE(result.could_be, result.verdict) << "survey " << seed;
+    for (const OpenUp& each : result.open_up)
+      EXPECT_GE(result.could_be, each.could_become) << "survey " << seed << ", " << each.why;
+  }
+}
+
+// Without readings, whose scatter is pooled.
+TEST(Properties, RecordingDamageNeverRaisesALowEndNorLowersAHighOne) {
+  for (unsigned seed = 0; seed < surveys; ++seed) {
+    Dice dice(seed + 200000);
+    survey::Survey survey = random_survey(seed);
+    const Result before = weigh(survey, {});
+    const body::Zone& zone = survey.body->zones[dice.below(7)];
+    if (survey.seen[zone.number].word == SeenWord::hidden) continue;
+    survey::Spot spot = random_spot(zone, 9, dice);
+    spot.metal_mm.clear();
+    add_damage(spot, dice.below(6));
+    survey.zones[zone.number].found.push_back(spot);
+    const Result after = weigh(survey, {});
+    SCOPED_TRACE("survey " + std::to_string(seed));
+    EXPECT_LE(after.zone(zone.number)->metal->weighed.low,
+              before.zone(zone.number)->metal->weighed.low + 1e-12);
+    EXPECT_GE(after.structure.high, before.structure.high - 1e-12);
+    EXPECT_GE(after.structure.low, before.structure.low - 1e-12);
+    EXPECT_GE(after.could_be, before.could_be);
   }
 }
 
