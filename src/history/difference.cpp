@@ -41,7 +41,7 @@ Difference difference(const Reading& before, const Reading& now, bool one_gauge,
   std::vector<metal::Component> budget{scatter_of_both(before, now, rules.prior_degrees)};
   for (const Reading* each : {&before, &now}) {
     if (each->metal.coating_mm > 0)
-      budget.push_back({"coating left on", each->metal.coating_mm, 1, {}});
+      budget.push_back({"coating left on", each->metal.coating_mm, 1, each->metal.coating_degrees});
     if (!one_gauge) budget.push_back({"gauge", each->gauge_standard_mm, 1, {}});
   }
   return {before.metal.mean_mm - now.metal.mean_mm, metal::expanded(budget, coverage)};
@@ -94,7 +94,8 @@ Thickness thickness(const Reading& reading) {
   std::vector<metal::Component> budget{scatter("scatter", reading),
                                        {"gauge", reading.gauge_standard_mm, 1, {}}};
   if (reading.metal.coating_mm > 0)
-    budget.push_back({"coating left on", reading.metal.coating_mm, 1, {}});
+    budget.push_back(
+        {"coating left on", reading.metal.coating_mm, 1, reading.metal.coating_degrees});
   const metal::Expanded u = metal::expanded(budget, coverage);
   const double mm = reading.metal.mean_mm;
   return {mm, std::max(0.0, mm - u.half_width), mm + u.half_width, reading.metal.count};

@@ -54,15 +54,16 @@ survey::Survey survey_for_sale(const survey::Survey& survey, bool signed_name) {
   }
   for (const auto& [number, zone] : survey.zones) kept.zones[number] = zone_for_sale(zone);
   for (const survey::OwnZone& own : survey.own) {
-    kept.own.push_back({own.key,
-                        own_part,
-                        own.role,
-                        own.side,
-                        own.view,
-                        own.at,
-                        own.carries,
-                        {},
-                        zone_for_sale(own.zone)});
+    survey::OwnZone one;
+    one.key = own.key;
+    one.name = own_part;
+    one.role = own.role;
+    one.side = own.side;
+    one.view = own.view;
+    one.at = own.at;
+    one.carries = own.carries;
+    one.zone = zone_for_sale(own.zone);
+    kept.own.push_back(std::move(one));
   }
   return kept;
 }

@@ -22,10 +22,10 @@ const std::vector<std::string_view>& advice_kinds() {
   static const std::vector<std::string_view> kinds = {
       // The verdict
       "nothing-measured", "coverage", "said-not-recorded", "mount-not-measured", "few-readings",
-      "inside-not-seen", "blocked-drain", "fresh-coat", "zone-not-named", "pit-through",
-      "thick-reading", "hand-against-gauge", "dull-yet-measures", "repair-joint", "repair-beneath",
-      "repair-now", "place-not-recorded", "far-from-zone", "other-side", "filler-likely",
-      "thick-patch", "gap-moves", "option-not-told", "sill-bent", "acid-elsewhere",
+      "pits-over-place", "inside-not-seen", "blocked-drain", "fresh-coat", "zone-not-named",
+      "pit-through", "thick-reading", "hand-against-gauge", "dull-yet-measures", "repair-joint",
+      "repair-beneath", "repair-now", "place-not-recorded", "far-from-zone", "other-side",
+      "filler-likely", "thick-patch", "gap-moves", "option-not-told", "sill-bent", "acid-elsewhere",
       // A figure
       "no-baseline", "assumed-sheet", "film-not-read", "gauge-not-said", "wide-readings",
       "plan-sheet-read", "same-reading", "bare-with-film", "inside-of-none", "size-not-recorded",

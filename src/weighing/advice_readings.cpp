@@ -55,6 +55,20 @@ void ask_about_pits(Asking& asking) {
   }
 }
 
+// Pits read over too little of a place, or over a place too large, for its deepest to be told.
+void ask_about_patches(Asking& asking) {
+  for (const Find& find : asking.finds) {
+    const auto& over_place = find.weighed->metal.pits_over_place;
+    const bool small = over_place == metal::Extrapolation::small_share;
+    if (!small && over_place != metal::Extrapolation::large_area) continue;
+    asking.of_spot(
+        find, "pits-over-place",
+        fmt::format("{}: can more of it be searched for pits, patch by patch? {}.", title(find),
+                    small ? "Under 3 % of it was read" : "It is larger than 500 patches"),
+        "Only the deepest pit seen counts until then: a deeper one may stand where nobody looked.");
+  }
+}
+
 void ask_about_hands(Asking& asking) {
   const rules::Rules& rules = asking.rules;
   for (const Find& find : asking.finds) {
@@ -156,6 +170,7 @@ void ask_about_repeats(Asking& asking) {
 void ask_about_readings(Asking& asking) {
   ask_about_thick(asking);
   ask_about_pits(asking);
+  ask_about_patches(asking);
   ask_about_hands(asking);
   ask_about_scatter(asking);
   ask_about_repeats(asking);

@@ -97,6 +97,22 @@ TEST(Settled, CouldBeIsTheWorstOfWhatIsToBeOpened) {
   EXPECT_EQ(result.could_be, Verdict::keep_parked);
 }
 
+TEST(Settled, PitsReadOverTooLittleOfAPlaceAreAskedAbout) {
+  survey::Survey survey = fixture::sound_survey();
+  survey.zones[11].sheet_mm = 1.0;
+  survey::Spot pits = fixture::placed("bottom", Rust::pitting, {900, 0, 200}, {900, 300});
+  pits.pits = survey::PitPatches{{25, 25}, {.20, .24, .22, .30, .26}};
+  survey.zones[11].found = {pits};
+  std::vector<std::string> asked;
+  for (const Advice& each : weigh(survey, {}).advice)
+    if (each.kind == "pits-over-place") asked.push_back(text(each));
+  EXPECT_EQ(asked,
+            (std::vector<std::string>{
+                "tunnel (11), bottom: can more of it be searched for pits, patch by patch? Under "
+                "3 % of it was read. Only the deepest pit seen counts until then: a deeper one may "
+                "stand where nobody looked."}));
+}
+
 TEST(Settled, FourPinholesTogetherAreAHole) {
   survey::Survey survey = fixture::sound_survey();
   const auto pinhole = [](const char* name, double x) {
