@@ -30,26 +30,25 @@ TEST(Answers, WhetherItMayBeDrivenIsNeverAPlainYes) {
     Verdict verdict, could_be;
     bool before_use;
     const char* answer;
-  } cases[] = {
-      {Verdict::keep_parked, Verdict::keep_parked, false, "No: not until it is repaired"},
-      {Verdict::keep_parked, Verdict::keep_parked, true, "No: not until it is repaired"},
-      {Verdict::not_known, Verdict::keep_parked, false, "Not known: too little was seen"},
-      {Verdict::not_known, Verdict::keep_parked, true,
-       "Not yet; then not known: too little was seen"},
-      {Verdict::mend, Verdict::keep_parked, false,
-       "Not settled: what nobody saw or measured could forbid it"},
-      {Verdict::mend, Verdict::keep_parked, true,
-       "Not yet; then not settled: what nobody saw could forbid it"},
-      {Verdict::mend, Verdict::mend, false,
-       "For an inspection to say: what carries the car is to be repaired"},
-      {Verdict::mend, Verdict::mend, true,
-       "Not yet; then for an inspection to say: it is to be repaired"},
-      {Verdict::treat, Verdict::mend, false,
-       "What was found doesn't forbid it; law and inspection decide"},
-      {Verdict::leave_alone, Verdict::leave_alone, false,
-       "Nothing found forbids it; law and inspection decide"},
-      {Verdict::leave_alone, Verdict::leave_alone, true,
-       "Not yet: first see to what is named here"}};
+  } cases[] = {{Verdict::keep_parked, Verdict::keep_parked, false, "No: not until it is repaired"},
+               {Verdict::keep_parked, Verdict::keep_parked, true, "No: not until it is repaired"},
+               {Verdict::not_known, Verdict::keep_parked, false, "Not known: too little was seen"},
+               {Verdict::not_known, Verdict::keep_parked, true,
+                "Not yet; then not known: too little was seen"},
+               {Verdict::mend, Verdict::keep_parked, false,
+                "Not settled: what nobody saw or measured could forbid it"},
+               {Verdict::mend, Verdict::keep_parked, true,
+                "Not yet; then not settled: what nobody saw could forbid it"},
+               {Verdict::mend, Verdict::mend, false,
+                "For an inspection to say: what carries the car is to be repaired"},
+               {Verdict::mend, Verdict::mend, true,
+                "Not yet; then for an inspection to say: it is to be repaired"},
+               {Verdict::treat, Verdict::mend, false,
+                "What was found doesn't forbid it; law and inspection decide"},
+               {Verdict::leave_alone, Verdict::leave_alone, false,
+                "Nothing found forbids it; law and inspection decide"},
+               {Verdict::leave_alone, Verdict::leave_alone, true,
+                "Not yet: first see to what is named here"}};
   for (const auto& each : cases) {
     weighing::Result result = sound_car();
     result.verdict = each.verdict;
@@ -179,7 +178,10 @@ TEST(Answers, AnOwnPartThatNobodySawIsNamed) {
                  "sunroof tray",
                  body::Role::local,
                  body::Side::centre,
-                 {survey::SeenWord::hidden, 0, "headlining", {}},
+                 {},
+                 {},
+                 {},
+                 {survey::SeenWord::hidden, 0, "headlining"},
                  {}}};
   EXPECT_EQ(unseen_lines(scene::fixture::weighed(survey), 3).back(),
             "Not seen at all: sunroof tray (own-a).");

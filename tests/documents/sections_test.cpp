@@ -128,7 +128,10 @@ TEST(Sections, AnOwnPartThatNobodySawIsNamedWithItsReason) {
                       "sunroof tray",
                       body::Role::local,
                       body::Side::centre,
-                      {survey::SeenWord::hidden, 0, "headlining", {}},
+                      {},
+                      {},
+                      {},
+                      {survey::SeenWord::hidden, 0, "headlining"},
                       {}}};
   const Papers made = papers(shot);
   const std::string words = fixture::words(made.report);
@@ -192,7 +195,8 @@ TEST(Sections, SaysWhatStandsOnPartsThatNobodySawAndWhichInsides) {
 TEST(Sections, TellsHowFarGapsMoveAndWhatIsNotKnown) {
   Shot shot;
   shot.survey = scene::fixture::clean_survey(scene::fixture::plan());
-  shot.survey.gaps = {{"left door", 4.5, 3.0, {}}, {"right door", 4.5, {}, {}}};
+  shot.survey.gaps = {{.where = "left door", .wheels_mm = 4.5, .lift_mm = 3.0},
+                      {.where = "right door", .wheels_mm = 4.5}};
   for (int zone = 45; zone <= 90; ++zone) shot.survey.seen.erase(zone);
   const std::string words = fixture::words(papers(shot).report);
   EXPECT_THAT(words, HasSubstr("left door 4.5 mm 3.0 mm 1.5 mm"));

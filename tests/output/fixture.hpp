@@ -94,7 +94,11 @@ inline survey::Survey surveyed_car() {
   survey::Repair repair;
   repair.kind = survey::RepairKind::let_in;
   survey.zones[51].repairs = {repair};
-  survey.also = {{"tyres", "0301", "sidewalls uncracked", survey::When::next_survey, {}}};
+  survey.also = {{.what = "tyres",
+                  .matter = survey::Matter::tyres,
+                  .code = "0301",
+                  .say = "sidewalls uncracked",
+                  .when = survey::When::next_survey}};
   return survey;
 }
 

@@ -262,7 +262,10 @@ TEST(Diagram, AnOwnPartThatNobodySawHasNoNumber) {
                  "sunroof tray",
                  body::Role::local,
                  body::Side::left,
-                 {survey::SeenWord::hidden, 0, "headlining", {}},
+                 {},
+                 {},
+                 {},
+                 {survey::SeenWord::hidden, 0, "headlining"},
                  {}}};
   const auto result = fixture::weighed(survey);
   const std::string said = fixture::all_said(fixture::drawn(result));

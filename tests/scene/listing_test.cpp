@@ -28,6 +28,8 @@ survey::Survey stuffed_survey() {
   survey.car.owner = "ZzOwner";
   survey.car.registration = "ZzRegistration";
   survey.car.chassis_number = "ZzChassis";
+  survey.car.engine_number = "ZzEngine";
+  survey.summary = "ZzSummary";
   survey.car.odometer_km = 987654;
   survey.visit.by = "ZzSurveyor";
   survey.visit.interest = "ZzInterest";
@@ -35,8 +37,9 @@ survey::Survey stuffed_survey() {
   survey.visit.leave = {"ZzLeave"};
   survey.gauge.name = "ZzGauge";
   survey.photos = {"ZzFolder", "ZzPattern"};
-  survey.gaps = {{"ZzGap", 4.5, 3.0, {}}};
-  survey.also = {{"ZzWhat", "ZzCode", "ZzSay", survey::When::before_use, {}}};
+  survey.gaps = {{.where = "ZzGap", .wheels_mm = 4.5, .lift_mm = 3.0}};
+  survey.also = {
+      {.what = "ZzWhat", .code = "ZzCode", .say = "ZzSay", .when = survey::When::before_use}};
   survey.price = {survey::Money{987654, "ZzAsked"}, survey::Money{987654, "ZzSound"}};
   const survey::Photo photo{"ZzPhoto.jpg", {}};
   for (auto& [number, seen] : survey.seen) seen.reason = "ZzReason";
@@ -55,7 +58,8 @@ survey::Survey stuffed_survey() {
     free.hand = survey::Hand::breaks;
     zone.found.push_back(free);
   }
-  survey::OwnZone own{"own-a", "ZzOwn", body::Role::main, body::Side::left, {}, {}};
+  survey::OwnZone own{
+      .key = "own-a", .name = "ZzOwn", .role = body::Role::main, .side = body::Side::left};
   own.seen = {survey::SeenWord::bare, 1, "ZzOwnReason", {}};
   own.zone.found = {fixture::spot("ZzOwnSpot", survey::Rust::hole, {}, {40, 40})};
   own.zone.repairs.resize(1);
@@ -64,7 +68,10 @@ survey::Survey stuffed_survey() {
                                "ZzUnseen",
                                body::Role::local,
                                body::Side::left,
-                               {survey::SeenWord::hidden, 0, "ZzHidden", {}},
+                               {},
+                               {},
+                               {},
+                               {survey::SeenWord::hidden, 0, "ZzHidden"},
                                {}};
   survey.own = {own, unseen};
   return survey;

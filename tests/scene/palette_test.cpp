@@ -17,7 +17,7 @@ namespace {
 using weighing::Step;
 
 constexpr Step ramp[] = {Step::sound, Step::bloom, Step::pitted,
-                         Step::thin,  Step::weak, Step::holed};
+                         Step::thin,  Step::weak,  Step::holed};
 
 struct Eye {
   const char* name;

@@ -27,12 +27,18 @@ TEST(Advice, OnWhatWasSeenAndMeasured) {
        "was nothing measured? Not one reading of the main structure is recorded; begin with the "
        "stations of sills, legs and hangers. Load-bearing metal is to keep 85 % of its sheet, "
        "which neither eye nor hand can tell.",
-       [](Survey& s) { forget_readings(s, {11, 51, 52, 61, 62}); },
-       [](Survey& s) { forget_readings(s, {11, 51, 52, 61}); }},
+       [](Survey& s) {
+         forget_readings(s, {11, 51, 52, 61, 62});
+       },
+       [](Survey& s) {
+         forget_readings(s, {11, 51, 52, 61});
+       }},
       {"few-readings",
        "can more be measured? Of the main structure 4 readings are recorded. Load-bearing metal is "
        "to keep 85 % of its sheet, which neither eye nor hand can tell.",
-       [](Survey& s) { forget_readings(s, {51, 52, 61}); },
+       [](Survey& s) {
+         forget_readings(s, {51, 52, 61});
+       },
        [](Survey& s) {
          forget_readings(s, {51, 52, 61});
          s.zones[11].found.front().metal_mm = {1.0, 1.0, 1.01};
@@ -44,7 +50,9 @@ TEST(Advice, OnWhatWasSeenAndMeasured) {
          forget_readings(s, {11, 51, 52, 61});
          s.zones[62].found.front().metal_mm = {2};
        },
-       [](Survey& s) { forget_readings(s, {11, 51, 52, 61, 62}); }},  // nothing-measured says it
+       [](Survey& s) {
+         forget_readings(s, {11, 51, 52, 61, 62});
+       }},  // nothing-measured says it
       {"coverage",
        "can more of the main structure be seen? 47 % of its area was, and 80 % is the least to "
        "judge by; the largest that wasn't: tunnel (11); outer sill, left (51). What wasn't seen is "
@@ -53,7 +61,9 @@ TEST(Advice, OnWhatWasSeenAndMeasured) {
          s.seen[51] = {SeenWord::hidden, 0, "mud"};
          s.seen[11] = {SeenWord::part, .3};
        },
-       [](Survey& s) { s.seen[61] = {SeenWord::hidden, 0, "mud"}; }},
+       [](Survey& s) {
+         s.seen[61] = {SeenWord::hidden, 0, "mud"};
+       }},
       {"mount-not-measured",
        "can a reading be taken on spring hanger, left (61)? What stands there: front spring "
        "hanger. Weak metal under such a mounting decides whether the car may be driven, and no "
@@ -76,7 +86,9 @@ TEST(Advice, OnWhatWasSeenAndMeasured) {
          });
          forget_readings(s, {61, 62});
        },
-       [](Survey& s) { s.seen[61] = {SeenWord::hidden, 0, "mud"}; }},
+       [](Survey& s) {
+         s.seen[61] = {SeenWord::hidden, 0, "mud"};
+       }},
       {"inside-not-seen",
        "can a scope be led into outer sill, both sides (51 52)? Outside nothing worse than a film "
        "of rust was found; inside nobody looked. Boxes and layers rust from inside, and metal can "
@@ -109,14 +121,20 @@ TEST(Advice, OnWhatWasSeenAndMeasured) {
          s.seen.erase(61);
          s.seen.erase(71);
        },
-       [](Survey& s) { s.seen[71] = {SeenWord::not_fitted, 0}; }},
+       [](Survey& s) {
+         s.seen[71] = {SeenWord::not_fitted, 0};
+       }},
       {"gap-moves",
        "why does the gap at the left door rear edge change by 2.0 mm between wheels and lift? Look "
        "again at sills, posts and floor. A gap that moves as the car is lifted speaks of a weak "
        "middle.",
-       [](Survey& s) { s.gaps = {{"left door rear edge", 4.5, 2.5, {9, 5}}}; },
        [](Survey& s) {
-         s.gaps = {{"left door rear edge", 4.5, 2.6, {}}, {"right door", 4.5, {}, {}}};
+         s.gaps = {
+             {.where = "left door rear edge", .wheels_mm = 4.5, .lift_mm = 2.5, .place = {9, 5}}};
+       },
+       [](Survey& s) {
+         s.gaps = {{.where = "left door rear edge", .wheels_mm = 4.5, .lift_mm = 2.6},
+                   {.where = "right door", .wheels_mm = 4.5}};
        }},
   });
 }
@@ -138,7 +156,7 @@ TEST(Advice, OnCoats) {
   const auto said = [coated](const std::string& say) {
     return [=](Survey& s) {
       coated(s);
-      s.also = {{"underbody", "", say, {}, {20, 5}}};
+      s.also = {{.what = "underbody", .say = say, .place = {20, 5}}};
     };
   };
   expect({
@@ -166,21 +184,31 @@ TEST(Advice, OnCoats) {
        "what lies under the thick coat of wing, left (41), 1100 um; boot side, left (71), 1600 um? "
        "Try a magnet and a tap; with leave, scrape a test patch. Over 1000 um it is filler, or "
        "lead in a factory seam, rather than paint, and may cover a repair or rust.",
-       [](Survey& s) { read_film(s, {{41, {1100}}, {71, {300, 1600}}}); },
-       [](Survey& s) { read_film(s, {{41, {1000}}, {71, {300, 400}}}); }},
+       [](Survey& s) {
+         read_film(s, {{41, {1100}}, {71, {300, 1600}}});
+       },
+       [](Survey& s) {
+         read_film(s, {{41, {1000}}, {71, {300, 400}}});
+       }},
       {"thick-patch",
        "wing, left (41): what is the place of 700 um, where half of the readings are 160 um or "
        "less? Try a magnet and a tap there. Filler over rust or a dent takes up a small part of a "
        "panel; lead in a factory seam reads thick too.",
-       [](Survey& s) { read_film(s, {{41, {150, 160, 700}}}); },
-       [](Survey& s) { read_film(s, {{41, {150, 160, 490}}, {71, {300, 320, 700}}}); }},
+       [](Survey& s) {
+         read_film(s, {{41, {150, 160, 700}}});
+       },
+       [](Survey& s) {
+         read_film(s, {{41, {150, 160, 490}}, {71, {300, 320, 700}}});
+       }},
       {"film-unlike",
        "why is the paint of boot side, left (71), 400 um unlike the rest of the car, about 150 um? "
        "Look at it from behind too. A panel painted apart was mended or changed apart.",
        [](Survey& s) {
          read_film(s, {{11, {155}}, {41, {150}}, {51, {150}}, {52, {140}}, {71, {400}}});
        },
-       [](Survey& s) { read_film(s, {{41, {150}}, {51, {150}}, {52, {140}}, {71, {400}}}); }},
+       [](Survey& s) {
+         read_film(s, {{41, {150}}, {51, {150}}, {52, {140}}, {71, {400}}});
+       }},
       {"film-unlike",
        "why is the paint of wing, left (41), 90 um unlike the rest of the car, about 290 um? Look "
        "at it from behind too. A panel painted apart was mended or changed apart.",
@@ -194,7 +222,9 @@ TEST(Advice, OnCoats) {
        "was it bare metal, or `coated`: wing, left (41)? A coat was measured there. Through paint "
        "a look is worth less than on bare metal.",
        [](Survey& s) { s.zones[41].film_um = {150}; },
-       [](Survey& s) { read_film(s, {{41, {150}}}); }},
+       [](Survey& s) {
+         read_film(s, {{41, {150}}});
+       }},
   });
 }
 
@@ -218,7 +248,7 @@ TEST(Advice, GoesByTheRulesInForce) {
   strict.ask_readings = 11;  // the thorough survey has 10
   strict.ask_gap_mm = 1;
   Survey survey = thorough();
-  survey.gaps = {{"left door rear edge", 4.5, 3.0, {}}};
+  survey.gaps = {{.where = "left door rear edge", .wheels_mm = 4.5, .lift_mm = 3.0}};
   const std::vector<Advice> advice = weigh(survey, strict).advice;
   ASSERT_EQ(advice.size(), 2u);
   EXPECT_EQ(advice[0].kind, "few-readings");

@@ -56,21 +56,17 @@ TEST(Advice, OnWords) {
        "(\"crack 30\")? "
        "Words alone count for nothing: no step and no verdict knows of them.",
        [](Survey& s) {
-         s.gaps = {{"door by the cracked post", 4.5, 3.0, {}}};
+         s.gaps = {{.where = "door by the cracked post", .wheels_mm = 4.5, .lift_mm = 3.0}};
        },
        [](Survey& s) {
-         s.gaps = {{"door, rear edge", 4.5, 3.0, {}}};
+         s.gaps = {{.where = "door, rear edge", .wheels_mm = 4.5, .lift_mm = 3.0}};
        }},
       {"said-not-recorded",
        "also, exhaust: the words say \"rotten\"; if the body is meant, is it recorded at its zone "
        "(\"breaks\")? "
        "Words alone count for nothing: no step and no verdict knows of them.",
-       [](Survey& s) {
-         s.also = {{"exhaust", "", "hanger rotten", std::nullopt, {}}};
-       },
-       [](Survey& s) {
-         s.also = {{"exhaust", "", "hanger new", std::nullopt, {}}};
-       }},
+       [](Survey& s) { s.also = {{.what = "exhaust", .say = "hanger rotten"}}; },
+       [](Survey& s) { s.also = {{.what = "exhaust", .say = "hanger new"}}; }},
       {"said-not-recorded",
        "patched bracket, left (own-a): the words say \"patched\"; is that damage, and recorded as "
        "such "

@@ -152,12 +152,11 @@ TEST(MetalAt, StuffingSaysThatTheMetalIsGone) {
   expect_span(got.metal.weighed, {0, .15, .50});
   EXPECT_EQ(got.step, Step::weak);
   EXPECT_EQ(got.evidence, Evidence::felt);
-  EXPECT_TRUE(got.found && got.by_measure_or_hand && got.by_stuffing);
+  EXPECT_TRUE(got.found && got.by_measure_or_hand && got.signs.stuffed);
   found.hole = survey::Size{40, 25};
   const Spot holed = weighed(found);
   expect_span(holed.metal.weighed, {0, 0, 0});
   EXPECT_EQ(holed.step, Step::holed);
-  EXPECT_FALSE(holed.by_stuffing);
 }
 
 // Worked by hand. One set of four readings .81 .78 .84 .80 and a reference 1.02 1.00 1.01 in the
