@@ -30,25 +30,26 @@ TEST(Answers, WhetherItMayBeDrivenIsNeverAPlainYes) {
     Verdict verdict, could_be;
     bool before_use;
     const char* answer;
-  } cases[] = {{Verdict::keep_parked, Verdict::keep_parked, false, "No: not until it is repaired"},
-               {Verdict::keep_parked, Verdict::keep_parked, true, "No: not until it is repaired"},
-               {Verdict::not_known, Verdict::keep_parked, false, "Not known: too little was seen"},
-               {Verdict::not_known, Verdict::keep_parked, true,
-                "Not yet; then not known: too little was seen"},
-               {Verdict::mend, Verdict::keep_parked, false,
-                "Not settled: what nobody saw or measured could forbid it"},
-               {Verdict::mend, Verdict::keep_parked, true,
-                "Not yet; then not settled: what nobody saw could forbid it"},
-               {Verdict::mend, Verdict::mend, false,
-                "For an inspection to say: what carries the car is to be repaired"},
-               {Verdict::mend, Verdict::mend, true,
-                "Not yet; then for an inspection to say: it is to be repaired"},
-               {Verdict::treat, Verdict::mend, false,
-                "What was found doesn't forbid it; law and inspection decide"},
-               {Verdict::leave_alone, Verdict::leave_alone, false,
-                "Nothing found forbids it; law and inspection decide"},
-               {Verdict::leave_alone, Verdict::leave_alone, true,
-                "Not yet: first see to what is named here"}};
+  } cases[] = {
+      {Verdict::keep_parked, Verdict::keep_parked, false, "No: keep it parked until mended"},
+      {Verdict::keep_parked, Verdict::keep_parked, true, "No: keep it parked until mended"},
+      {Verdict::not_known, Verdict::keep_parked, false, "Not known: too little was seen"},
+      {Verdict::not_known, Verdict::keep_parked, true,
+       "Not yet; then not known: too little was seen"},
+      {Verdict::mend, Verdict::keep_parked, false,
+       "Not settled: what nobody saw or measured could forbid it"},
+      {Verdict::mend, Verdict::keep_parked, true,
+       "Not yet; then not settled: what nobody saw could forbid it"},
+      {Verdict::mend, Verdict::mend, false,
+       "For an inspection to say: what carries the car is to be mended"},
+      {Verdict::mend, Verdict::mend, true,
+       "Not yet; then for an inspection to say: it is to be mended"},
+      {Verdict::treat, Verdict::mend, false,
+       "What was found doesn't forbid it; law and inspection decide"},
+      {Verdict::leave_alone, Verdict::leave_alone, false,
+       "Nothing found forbids it; law and inspection decide"},
+      {Verdict::leave_alone, Verdict::leave_alone, true,
+       "Not yet: first see to what is named here"}};
   for (const auto& each : cases) {
     weighing::Result result = sound_car();
     result.verdict = each.verdict;
@@ -76,9 +77,9 @@ TEST(Answers, TheVerdictIsExplained) {
   result.open_up_first = true;
   EXPECT_EQ(
       verdict_line(result),
-      "Verdict: repair. Could be: keep it parked until mended. Open up first. Metal that "
+      "Verdict: to be mended. Could be: keep it parked until mended. Open up first. Metal that "
       "carries the car is past its limit (85 % of the sheet is to be left), or a repair of it "
-      "can't be relied on: it is to be repaired.");
+      "can't be relied on: it is to be mended.");
 }
 
 TEST(Answers, WhatToStopNow) {
@@ -130,7 +131,7 @@ TEST(Answers, WhenToLookAgain) {
     EXPECT_EQ(look_again(result), each.answer);
   }
   result.verdict = Verdict::keep_parked;
-  EXPECT_EQ(look_again(result), "After the repair: the verdict is not to drive until then.");
+  EXPECT_EQ(look_again(result), "After the repair: the verdict is to keep it parked until then.");
 }
 
 weighing::OpenUp to_open(int zone, Verdict could_become) {
@@ -197,7 +198,7 @@ TEST(Answers, TheWorstPlacesFirst) {
   ASSERT_EQ(places.size(), 2U);
   EXPECT_EQ(places[0].title, "Outer sill, left (51), rear end: holed");
   EXPECT_EQ(places[0].link, "found-1");
-  EXPECT_EQ(places[1].title, "Outer sill, left (51), middle: film");
+  EXPECT_EQ(places[1].title, "Outer sill, left (51), middle: bloom");
   EXPECT_EQ(places[1].detail,
             "95 to 100 % of the metal left, judged by eye; may be near the lower belt anchorage");
 }

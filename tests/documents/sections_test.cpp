@@ -158,7 +158,7 @@ TEST(Sections, EachFindingStandsUnderItsUrgency) {
   const std::string words = fixture::words(papers(shot).report);
   std::size_t at = words.find("What was found, by urgency Numbers");
   ASSERT_NE(at, std::string::npos);
-  for (const char* next : {"Not to be driven until repaired (1)", "place one", "To repair (1)",
+  for (const char* next : {"Keep it parked until mended (1)", "place one", "To be mended (1)",
                            "place two", "May be past the limit: to measure (1)", "place three",
                            "To treat (2)", "place four", "place five"}) {
     const std::size_t there = words.find(next, at);

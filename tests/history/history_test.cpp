@@ -281,7 +281,7 @@ TEST(NextSurvey, IsHalfTheLifeOrWhatIsUsual) {
       {{"2019-06-16", "seen: {bare: 61}\n"},
        {"2021-06-16", "seen: {bare: 61}\nzones:\n  61:\n    found:\n      - mount: hole\n"}});
   EXPECT_FALSE(danger.next.date);
-  EXPECT_EQ(danger.next.why, "after the repair: the verdict is not to drive until then");
+  EXPECT_EQ(danger.next.why, "after the repair: the verdict is to keep it parked until then");
 }
 
 // Skin carries nothing: however fast it goes, it doesn't set the date.

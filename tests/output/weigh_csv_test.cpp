@@ -13,7 +13,7 @@ TEST(WeighCsv, HasARowForEachBurdenZoneAndSpot) {
             "evidence,step,step_low,step_high,near,value,low,high,value_kind,mean_mm,readings,"
             "baseline_mm,baseline_from,pit_left,rusted_share,iso4628_3,astm_d610,damage,share,"
             "rank,holes,largest_hole_mm,stuffed,rules\r\n");
-  const std::string start = "wherry-2025.yaml,2025-04-12,repair,keep-parked,true,";
+  const std::string start = "wherry-2025.yaml,2025-04-12,mend,keep-parked,true,";
   EXPECT_EQ(weigh_csv_rows(weighed_car()),
             start + "structure,,,,,,,,,,,,,,0.3,0.83,burden,,,,,,,,,,,,,,,default\r\n" + start +
                 "skin,,,,,,,,,,,,,0.3,0.04,0.31,burden,,,,,,,,,,,,,,,default\r\n" + start +

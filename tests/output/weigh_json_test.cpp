@@ -66,7 +66,7 @@ TEST(WeighJson, AnOwnPartThatNobodySawHasItsKey) {
 TEST(WeighJson, HasTheValues) {
   const ordered_json json = weigh_json(weighed_car());
   EXPECT_EQ(json["date"], "2025-04-12");
-  EXPECT_EQ(json["verdict"]["word"], "repair");
+  EXPECT_EQ(json["verdict"]["word"], "mend");
   EXPECT_EQ(json["verdict"]["could_be"], "keep-parked");
   EXPECT_EQ(json["verdict"]["open_up_first"], true);
   EXPECT_EQ(json["zones"][0]["zone"], 51);
@@ -95,9 +95,14 @@ TEST(WeighJson, GivesNullWithTheReasonBesideIt) {
 }
 
 TEST(WeighJson, RoundsToAMillionth) {
-  const std::string text = json_text(weigh_json(weighed_car()), Lines::one);
+  weighing::Result car = weighed_car();
+  car.shell.value = 0.5;
+  const std::string text = json_text(weigh_json(car), Lines::one);
   EXPECT_THAT(text, HasSubstr("\"skin\":{\"value\":0.3,\"low\":0.04,\"high\":0.31}"));
   EXPECT_THAT(text, HasSubstr("\"share\":0.333333,"));
+  // There is no share of what has no value.
+  car.shell.value.reset();
+  EXPECT_THAT(json_text(weigh_json(car), Lines::one), HasSubstr("\"share\":null,"));
 }
 
 TEST(WeighJson, HasNothingPrivate) {

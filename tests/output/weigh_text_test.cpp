@@ -16,7 +16,7 @@ using testing::Not;
 
 TEST(WeighText, SaysItAllInOrder) {
   EXPECT_EQ(weigh_text(weighed_car()),
-            R"(Verdict: repair. Could be: keep it parked until mended. Open up first.
+            R"(Verdict: to be mended. Could be: keep it parked until mended. Open up first.
 Wherry 1200, built 1967, 61200 mi; surveyed 2025-04-12
 wherry-2025.yaml, body plan two-door-saloon 1, default rules, fingerprint 0123456789ab
 
@@ -109,12 +109,12 @@ TEST(WeighText, IsBoldOnlyWhereAsked) {
   bold.bold = true;
   EXPECT_THAT(weigh_text(weighed_car()), Not(HasSubstr("\033")));
   EXPECT_THAT(weigh_text(weighed_car(), bold),
-              HasSubstr("\033[1mVerdict: repair.\033[0m Could be"));
+              HasSubstr("\033[1mVerdict: to be mended.\033[0m Could be"));
 }
 
 TEST(WeighLine, SaysWhatMatters) {
   EXPECT_THAT(weigh_line(weighed_car()),
-              testing::ElementsAre("wherry-2025.yaml", "2025-04-12", "repair", "keep-parked",
+              testing::ElementsAre("wherry-2025.yaml", "2025-04-12", "mend", "keep-parked",
                                    "open up", "64 %", "51 outer sill, left: pitted to thin"));
 }
 

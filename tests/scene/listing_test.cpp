@@ -210,7 +210,7 @@ TEST(Listing, ThePhoneBeginsWithWhatABuyerMustSee) {
   for (const Text* text : texts(*page)) {
     if (text->area.y_mm < drawn_mm) above += text->text + " ";
   }
-  for (const char* part : {"2025-04-12", "Do not drive until repaired", "Worst places found", "1  ",
+  for (const char* part : {"2025-04-12", "Keep it parked until mended", "Worst places found", "1  ",
                            "of the main structure was not seen", "Not seen, so not known"})
     EXPECT_THAT(above, HasSubstr(part));
 }
@@ -256,7 +256,7 @@ TEST(ForSale, TellsPartsThatArentDrawnWorstFirst) {
   EXPECT_THAT(
       not_drawn_words(shown),
       ElementsAre(holed,
-                  "a part that the body plan lacks, left: film, judged by eye; 3 such parts"));
+                  "a part that the body plan lacks, left: bloom, judged by eye; 3 such parts"));
   EXPECT_THAT(not_drawn_words(shown, 1), ElementsAre(holed, "and 3 more parts"));
 }
 

@@ -75,7 +75,7 @@ TEST_F(ReportVerb, TheFirstPageReadsInOrder) {
   std::ranges::replace(page, '\n', ' ');
   const std::pair<std::string, std::string> answers[] = {
       {"Can it be driven?",
-       "Not yet; then not settled: what nobody saw could forbid it Verdict: repair."},
+       "Not yet; then not settled: what nobody saw could forbid it Verdict: to be mended."},
       {"Before it is driven:", "tyres (code 3500, 24 years old): cracked."},
       {"The worst place",
        "1 Outer sill, left (51), rear end: thin 80 % of the metal left (74 to 85), measured;"},

@@ -18,7 +18,7 @@ TEST(Weigh, BeginsWithTheVerdictAndEndsWithTheCautionAndHowItWasMade) {
   const std::string weigh = "weigh good.yaml --panels panels";
   const Ended ended = workshop.run(weigh);
   EXPECT_EQ(ended.status, 0);
-  EXPECT_THAT(ended.results, StartsWith("Verdict: repair.\n"));
+  EXPECT_THAT(ended.results, StartsWith("Verdict: to be mended.\n"));
   EXPECT_THAT(ended.results,
               testing::ContainsRegex(
                   "What wasn't seen is not known.\nRecord: .tinworm " TINWORM_TEST_VERSION
@@ -113,7 +113,7 @@ TEST(Weigh, NamesBadFilesAtTheEndAndWeighsTheOthers) {
   const Ended ended = workshop.run("weigh bad.yaml good.yaml --panels panels --jobs 1");
   EXPECT_EQ(ended.status, 1);
   EXPECT_THAT(ended.results, StartsWith("survey     date        verdict  "));
-  EXPECT_THAT(ended.results, HasSubstr("\ngood.yaml  2025-04-12  repair  "));
+  EXPECT_THAT(ended.results, HasSubstr("\ngood.yaml  2025-04-12  mend  "));
   EXPECT_EQ(ended.messages, bad_survey_problems +
                                 "tinworm: 1 of 2 surveys have mistakes or could not be read:\n"
                                 "  bad.yaml\n");
