@@ -227,9 +227,9 @@ Json body_schema() {
        {"zones", zones(), Need::required},
        {"mounts", mounts()},
        {"boxes", boxes()},
+       {"sills", sills()},
        {"options", options()},
-       {"openings", openings()},
-       {"sills", sills()}});
+       {"openings", openings()}});
   root["if"] = {{"properties", {{"construction", {{"const", body::word(Construction::unitary)}}}}}};
   root["then"] = without_frame();
   Json schema = {{"$schema", dialect}, {"$id", "urn:tinworm:body:1"}};

@@ -75,8 +75,8 @@ Json line() {
        {"sheet",
         titled("sheet", "The sheet it is drawn on; both if left out.", words(body::layer_words()))},
        {"path", path(), Need::required},
-       {"when", condition()},
-       {"filled", titled("filled", "Hides what lies beneath: glass, wheels.", word(paper))}});
+       {"filled", titled("filled", "Hides what lies beneath: glass, wheels.", word(paper))},
+       {"when", condition()}});
 }
 
 Json lines() {

@@ -211,7 +211,9 @@ Json finding() {
 
 Json repair() {
   std::vector<Key> keys = field_keys(survey::repair_fields());
-  std::ranges::find(keys, "kind", &Key::name)->need = Need::required;
+  const auto kind = std::ranges::find(keys, "kind", &Key::name);
+  kind->need = Need::required;
+  std::rotate(keys.begin(), kind, kind + 1);  // the reader asks for it first
   keys.insert(keys.begin(), {"spot", titled("spot", "Where it is: a station, or any name.", name(),
                                             {"rear end"})});
   const Json named = {{"minProperties", 1},

@@ -54,9 +54,9 @@ Json visit() {
            {"interest", titled("interest", "Any interest of the surveyor in a sale of this car.",
                                text(), {"none"})},
            {"place", titled("place", "Where it was. Private.", text())},
-           {"weather", titled("weather", "Whether the car was dry.", words<survey::Weather>())},
            {"leave", titled("leave", "What the owner agreed to have lifted, scraped, probed.",
-                            leave, {Json::array({"carpets", "underseal", "probe"})})}}));
+                            leave, {Json::array({"carpets", "underseal", "probe"})})},
+           {"weather", titled("weather", "Whether the car was dry.", words<survey::Weather>())}}));
 }
 
 Json kept() {

@@ -170,6 +170,7 @@ std::vector<std::string_view> rests_on(std::string_view rule) {
   if (rule == "on-mount" || rule == "pinhole-on-mount")
     return {"near-radius", "on-mount", "weak-limit", "pinhole"};
   if (rule == "into-mount") return {"near-radius", "into-mount", "weak-limit"};
+  if (rule == "repair-on-mount") return {"near-radius"};
   if (rule == "section-gone") return {"section-limit", "section-along", "section-place"};
   if (rule == "fuel") return {"tank-strap"};
   if (rule == "shell-moves" || rule == "gap-moves") return {"gap-moves"};

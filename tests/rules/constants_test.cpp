@@ -54,6 +54,7 @@ TEST(Constants, StandAtTheFiguresOfTheirSources) {
       {"next-dry-season", 24, "common practice: driven in the dry season, every second year"},
       {"next-all-weather", 12, "common practice: all weathers, 6 to 12 months"},
       {"next-salted", 6, "common practice: winters, 6 to 12 months"},
+      {"gap-moves", 3, "common practice: a shell that bends has lost its sill"},
       {"ask.gap", 2, "common practice: a few mm tell of a weak middle"},
   };
   std::size_t outside = 0;

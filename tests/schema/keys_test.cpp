@@ -71,7 +71,7 @@ TEST(Keys, OfASurveyAreThoseTheReaderAsksFor) {
       {"zones: {51: {found: [{spot: a, zzz: 1}]}}", "/$defs/finding/then"},
       {"zones: {51: {found: [{spot: a, at: {zzz: 1}}]}}", "/$defs/finding/then/properties/at"},
       {"zones: {51: {found: [{spot: a, pits: {zzz: 1}}]}}", "/$defs/finding/then/properties/pits"},
-      {"zones: {51: {repairs: [{zzz: 1}]}}", "/$defs/repair"},
+      {"zones: {51: {repairs: [{zzz: 1}]}}", "/$defs/repair/else/then"},
       {"also: [{zzz: 1}]", "/properties/also/items"},
       {"price: {zzz: 1}", "/properties/price"},
   };

@@ -245,7 +245,7 @@ def rules_places():
          ["Stricter for salted roads", "7", "é" * 80],
          ["~", "[a]", '" "', "é" * 81]),
         ("constant of length", "rules: 1\nnear-radius: @\n",
-         ["400", "400 mm", "40 cm", "16in", "50", "1000"],
+         ["400", "400 mm", "40 cm", "16in", "200", "1000"],
          ["49", "1001", "400 yd", "wide", "-400", "~", "[400]", "40 %", "400 mm2"]),
         ("constant of film", "rules: 1\nfilm-heavy: @\n",
          ["900", "900 um", ".9 mm"],

@@ -82,7 +82,8 @@ bool counts(const Survey& survey) {
   const auto zone = survey.zones.find(51);
   if (zone == survey.zones.end()) return false;
   for (const Spot& spot : zone->second.found)
-    if (spot.hand || spot.hole || spot.crack_mm || spot.stuffed || spot.rust != Rust::surface)
+    if (spot.hand || spot.hole || spot.crack_mm || spot.stuffed || !spot.shapes.empty() ||
+        spot.rust != Rust::surface)
       return true;
   return false;
 }

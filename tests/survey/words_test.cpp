@@ -32,12 +32,12 @@ TEST(Words, StandInTheOrderOfTheirKind) {
   expect_words(5, Now::cracked, "cracked");
   expect_words(7, SeenWord::not_fitted, "not-fitted");
   expect_words(3, Drains::plugged, "plugged");
-  expect_words(2, Inside::not_seen, "not-seen");
+  expect_words(4, Inside::hidden, "hidden");
   expect_words(5, Reason::other, "other");
   expect_words(4, Use::salted, "salted");
   expect_words(6, Air::cx, "CX");
   expect_words(3, Coating::compensated, "compensated");
-  expect_words(2, When::next_survey, "next-survey");
+  expect_words(3, When::next_survey, "next-survey");
 }
 
 TEST(Words, AreExact) {

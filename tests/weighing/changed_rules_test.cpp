@@ -32,11 +32,14 @@ TEST(ChangedRules, AreNamedInAResult) {
 TEST(ChangedRules, StandBesideTheSourceOfTheRuleTheyChange) {
   const struct {
     const char* rule;
-    double rules::Rules::* constant;
+    double rules::Rules::*constant;
     double value;
     const char* says;
   } cases[] = {
-      {"weak-near-mount", &rules::Rules::near_radius_mm, 250,
+      {"on-mount", &rules::Rules::near_radius_mm, 250, "near-radius 250 mm (default 300 mm)"},
+      {"on-mount", &rules::Rules::on_mm, 80, "on-mount 80 mm (default 100 mm)"},
+      {"into-mount", &rules::Rules::into_mm, 150, "into-mount 150 mm (default 200 mm)"},
+      {"repair-on-mount", &rules::Rules::near_radius_mm, 250,
        "near-radius 250 mm (default 300 mm)"},
       {"may-be-near", &rules::Rules::near_radius_mm, 250, "near-radius 250 mm (default 300 mm)"},
       {"past-limit", &rules::Rules::repair_limit, .9, "repair-limit 90 % of the sheet"},
