@@ -99,10 +99,12 @@ const std::string thorough =
     "    reference: 1.00 1.01\n"
     "    found:\n"
     "      - rear end: none, metal .98 .99 .98\n"
+    "    mark: {rear end: \"140 ahead of the hanger's bolt, 25 above the seam\"}\n"
     "  52:\n"
     "    reference: 1.00 1.01\n"
     "    found:\n"
-    "      - rear end: none, metal .98 .97 .98\n";
+    "      - rear end: none, metal .98 .97 .98\n"
+    "    mark: {rear end: \"140 ahead of the hanger's bolt, 25 above the seam\"}\n";
 
 std::string changed(std::string survey, const std::string& from, const std::string& to) {
   return survey.replace(survey.find(from), from.size(), to);
@@ -154,13 +156,19 @@ const std::string good_survey_questions =
     "coating`.\n"
     "    why: Until then bare metal is assumed; paint read with the sheet makes thin metal look "
     "thick.\n"
+    "good.yaml: question: how is the next surveyor to find the point that was measured again: "
+    "outer "
+    "sill, left (51), rear end? Say under `mark` what it lies from.\n"
+    "    why: A few millimetres aside sheet rusts otherwise: then worse or better between two "
+    "visits "
+    "rests on luck.\n"
     "good.yaml: question: has the surveyor any interest in the sale? Say it under `visit: "
     "interest`, be it `none`.\n"
     "    why: A buyer weighs a survey by who made it, and what for.\n"
     "good.yaml:11:9: question: is there a photo of outer sill, left (51), rear end? Take one from "
     "near with a scale and one from further off.\n"
     "    why: Who didn't lie under the car can judge by it, and the next survey can compare.\n"
-    "good.yaml: no mistakes; 6 questions; small-body 2, 3 zones named, 1 spot\n";
+    "good.yaml: no mistakes; 7 questions; small-body 2, 3 zones named, 1 spot\n";
 
 TEST(Check, AsksWithPlaceAndReason) {
   const Workshop workshop;
@@ -180,7 +188,7 @@ TEST(Check, GivesTheReasonOfSeveralOnce) {
   EXPECT_THAT(workshop.run("check wide.yaml --panels panels").results,
               HasSubstr("wide.yaml:12:9: question: outer sill, left (51), rear end: is it one "
                         "sheet, and was it clean? Its readings differ by 0.39 mm.\n"
-                        "wide.yaml:16:9: question: outer sill, right (52), rear end: is it one "
+                        "wide.yaml:17:9: question: outer sill, right (52), rear end: is it one "
                         "sheet, and was it clean? Its readings differ by 0.48 mm.\n"
                         "    why: They are no repeats of one figure, and leave the metal there "
                         "known only roughly.\n"));
