@@ -266,7 +266,7 @@ ordered_json open_up(const weighing::Result& result) {
                     {"why", open.why},
                     {"could_become", word(open.could_become)},
                     {"rule", open.rule},
-                    {"minutes", open.minutes},
+                    {"minutes", open.minutes > 0 ? ordered_json(open.minutes) : ordered_json()},
                     {"structure_high_if_no_worse", rounded(open.structure_high_if_no_worse)},
                     {"structure_low_if_gone", rounded(open.structure_low_if_gone)}});
   }

@@ -217,10 +217,12 @@ std::string to_open(const Result& result, const TextStyle& style) {
   for (std::size_t i = 0; i < std::min(named, result.open_up.size()); ++i) {
     const weighing::OpenUp& open = result.open_up[i];
     const std::string how = open.opening.empty() ? "" : open.opening + ", ";
-    lines += bullet(fmt::format("{} ({}about {} min): {}; could become: {}",
-                                zone_title(result, open.zone, open.own), how, open.minutes,
-                                open.why, sentence(open.could_become)),
-                    style);
+    const std::string takes =
+        open.minutes > 0 ? fmt::format(" ({}about {} min)", how, open.minutes) : "";
+    lines +=
+        bullet(fmt::format("{}{}: {}; could become: {}", zone_title(result, open.zone, open.own),
+                           takes, open.why, sentence(open.could_become)),
+               style);
   }
   std::string rest;
   for (std::size_t i = named; i < result.open_up.size(); ++i) {

@@ -5,6 +5,7 @@
 #include "metal/repeatability.hpp"
 #include "survey/signs.hpp"
 #include "weighing/asking.hpp"
+#include "weighing/gauging.hpp"
 
 namespace tinworm::weighing {
 namespace {
@@ -18,9 +19,21 @@ bool measured(const Find& find) {
   return find.weighed->metal.kind == SpanKind::interval;
 }
 
+// Whether some reading is over one sheet, the coat taken off, though the mean of its set isn't.
+// Where nothing mends the coat, paint is what the gauge read.
+bool has_high_reading(const Asking& asking, const Find& find) {
+  const MetalLeft& metal = find.weighed->metal;
+  const std::vector<double>& readings_mm = find.recorded->metal_mm;
+  if (readings_mm.empty() || !metal.baseline_mm || !metal.mean_mm) return false;
+  if (coating(asking.result.survey, find.look->facts.entry, asking.rules).upper_bound) return false;
+  const double coat_mm = metal::mean(readings_mm) - *metal.mean_mm;
+  const double limit_mm = asking.rules.too_thick * *metal.baseline_mm;
+  return metal::greatest(readings_mm) - coat_mm > limit_mm + decimal_slack;
+}
+
 void ask_about_thick(Asking& asking) {
   for (const Find& find : asking.finds) {
-    if (!find.weighed->too_thick) continue;
+    if (!find.weighed->too_thick && !has_high_reading(asking, find)) continue;
     asking.of_spot(
         find, "thick-reading",
         fmt::format("{}: what was measured with {:.2f} mm, where the sheet is {:.2f} mm? "

@@ -189,7 +189,7 @@ std::string place_text(const Spot& spot) {
   const auto add = [&](const std::string& part) { text += (text.empty() ? "" : ", ") + part; };
   if (signs.pinhole) add("pinhole");
   if (signs.crack_mm) add(fmt::format("cracked {:.0f} mm", *signs.crack_mm));
-  if (signs.stuffed) add("stuffed");
+  if (spot.stuffed) add(fmt::format("stuffed with {}", word(*spot.stuffed)));
   if (text.empty()) return std::string(word(spot.step));
   const bool holed = signs.hole && !signs.pinhole;
   if (holed || signs.breaks) return "holed, " + text;

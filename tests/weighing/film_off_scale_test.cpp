@@ -44,8 +44,8 @@ TEST(FilmOffScale, IsSaidWhereverItIsShown) {
   }
   EXPECT_EQ(asked(coated({600, 2000}, true), "filler-likely").at(0).substr(0, 78),
             "what lies under the thick coat of outer sill, left (51), over 2000 um? Try a m");
-  const auto reason = std::ranges::find(result.reasons, "thick-coat", &Reason::rule);
-  ASSERT_NE(reason, result.reasons.end());
+  const auto reason = std::ranges::find(result.open_reasons, "thick-coat", &Reason::rule);
+  ASSERT_NE(reason, result.open_reasons.end());
   EXPECT_EQ(reason->text,
             "outer sill, left (51): coat of over 2000 um, off the gauge's scale, filler or a thick "
             "seal; metal beneath not known");
