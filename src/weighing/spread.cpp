@@ -127,7 +127,7 @@ double rusted_share(const std::vector<Spot>& spots, const body::Zone& zone,
     if (!spot.found || spot.is_repair) continue;
     const auto u = coordinate(spot.at, zone.runs), v = coordinate(spot.at, across);
     if (!spot.size) {
-      others_mm2 += rules.unsized_area_share * zone_mm2;
+      others_mm2 += std::max(rules.unsized_area_share * zone_mm2, area_mm2(spot.holes));
       continue;
     }
     // Of several holes the largest lies at the place, the others somewhere beside it.

@@ -24,7 +24,8 @@ std::vector<Spread> spread(std::vector<Spot>& spots, const ZoneFacts& zone,
                            const rules::Rules& rules);
 
 // The rusted share of the zone's area: union of placed spots' rectangles, plus unplaced sizes, plus
-// 1 % of the zone for a spot without size; at most 1. Stations and repairs don't count.
+// 1 % of the zone for a spot without size, or its holes where they are more; at most 1. Stations
+// and repairs don't count.
 double rusted_share(const std::vector<Spot>& spots, const body::Zone& zone,
                     const rules::Rules& rules);
 

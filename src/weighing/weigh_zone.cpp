@@ -79,8 +79,11 @@ void bear(Spot& spot, const Nearness& nearby) {
 
 void place(Spot& spot, const ZoneFacts& zone, const Context& context) {
   if (!zone.plan) return;
-  bear(spot, nearness(spot.at, spot.size, *zone.plan, context.mounts, *context.survey.body,
-                      context.rules));
+  // Its holes lie at the place, even where its own size isn't known.
+  auto size = spot.size;
+  if (!size && !spot.holes.empty()) size = in_a_row(spot.holes);
+  bear(spot,
+       nearness(spot.at, size, *zone.plan, context.mounts, *context.survey.body, context.rules));
 }
 
 // The least that a place can be by its signs: at the likely metal left, and at its low end.

@@ -39,14 +39,17 @@ const Spot& place_in(const Result& result) {
   return result.zone(51)->spots.at(0);
 }
 
-// By hand: rows of 60 and of 60 + 40 + 20 mm in 1000; 2400, and 2400 + 1200 + 400 mm², of 0.30 m².
+// By hand. The place, scale, has no size of its own: a quarter of the zone's length, 250 of 1000
+// mm, beside the row of its holes, 60 and 60 + 40 + 20 mm: (250 + 60)/1000 = .31, (250 + 120)/1000
+// = .37. Its area is 1 % of 0.30 m², 3000 mm², unless its holes are more: 2400 are not, 2400 + 1200
+// + 400 = 4000 are.
 TEST(Holes, AllCountInLengthAndArea) {
   for (const bool placed : {true, false}) {
     const Result one = holed({{60, 40}}, {}, placed);
     const Result three = holed({{60, 40}, {40, 30}, {20, 20}}, {}, placed);
-    EXPECT_NEAR(place_in(one).share_of_length, .060, 1e-12);
-    EXPECT_NEAR(place_in(three).share_of_length, .120, 1e-12);
-    EXPECT_NEAR(*one.zone(51)->rusted_share, 2400 / 3e5, 1e-12);
+    EXPECT_NEAR(place_in(one).share_of_length, .31, 1e-12);
+    EXPECT_NEAR(place_in(three).share_of_length, .37, 1e-12);
+    EXPECT_NEAR(*one.zone(51)->rusted_share, .01, 1e-12);
     EXPECT_NEAR(*three.zone(51)->rusted_share, 4000 / 3e5, 1e-12);
     EXPECT_GT(three.structure.value, one.structure.value);
     EXPECT_EQ(place_in(three).holes.size(), 3u);
