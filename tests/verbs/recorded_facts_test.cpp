@@ -106,7 +106,7 @@ TEST_F(RecordedFacts, ComeOutWhereTheirReaderNeedsThem) {
       {"at once", "when: at-once", "map", "At once, before anything else: fuel."},
       {"at once", "when: at-once", "listing", "At once, before anything else: fuel."},
       {"at once", "when: at-once", "work", "At once: fuel: weep at the sender."},
-      {"before use", "when: before-use", "listing", "brakes (before it is driven)"},
+      {"before use", "when: before-use", "listing", "brakes (before it is"},
       {"a mileage", "when: 65000 mi", "weigh", "by 65000 mi"},
       {"a mileage", "when: 65000 mi", "report", "by 65000 mi"},
       {"what a cut showed", "say: nothing left of the membrane", "report",
