@@ -13,10 +13,10 @@ TEST(CommandLine, SaysWhatIsWrongAndWhatWasMeant) {
       {"wiegh good.yaml", "tinworm: there is no verb \"wiegh\"\nDid you mean weigh?\n"},
       {"bake good.yaml",
        "tinworm: there is no verb \"bake\"\nThe verbs are bodies, start, check, weigh, map, "
-       "compare, work, report, listing, schema.\n"},
+       "compare, due, work, report, listing, schema.\n"},
       {"--quiet weigh good.yaml",
        "tinworm: the verb comes before --quiet\nThe verbs are bodies, start, check, weigh, map, "
-       "compare, work, report, listing, schema.\n"},
+       "compare, due, work, report, listing, schema.\n"},
       {"weigh", "tinworm weigh: the survey to read is missing\ntinworm weigh SURVEY.yaml\n"},
       {"weigh good.yaml --formt json",
        "tinworm weigh: there is no option --formt\nDid you mean --format?\n"},
