@@ -2,10 +2,12 @@
 
 #include <fmt/format.h>
 
+#include "documents/finding_words.hpp"
 #include "documents/parts.hpp"
 #include "output/figures.hpp"
 #include "output/zone_text.hpp"
 #include "scene/naming.hpp"
+#include "survey/written.hpp"
 #include "weighing/zone_facts.hpp"
 
 namespace tinworm::documents {
@@ -46,6 +48,30 @@ void write_notes(Flow& flow, const weighing::Result& result) {
   }
 }
 
+// "Outer sill, left (51), middle: none, metal 1.22 mm; bare, the scraped spot": as it was typed, in
+// mm. Words beside it print nowhere else.
+std::string clean_place(const weighing::Result& result, const weighing::Zone& zone,
+                        const weighing::Spot& spot) {
+  const survey::Spot* entry = noted(result, spot);
+  if (!entry) return "";
+  std::string text = survey::findings_line(*entry);
+  if (!entry->metal_mm.empty() || !entry->pit_mm.empty()) text += " mm";
+  if (!entry->note.empty()) text += (text.empty() ? "" : "; ") + entry->note;
+  return fmt::format("{}, {}: {}", scene::capitalised(weighing::title(zone)), spot.name, text);
+}
+
+void write_clean_places(Flow& flow, const weighing::Result& result) {
+  bool headed = false;
+  for (const weighing::Zone& zone : result.zones)
+    for (const weighing::Spot& spot : zone.spots) {
+      const std::string text = spot.found || spot.is_repair ? "" : clean_place(result, zone, spot);
+      if (text.empty()) continue;
+      if (!headed) flow.heading("Places recorded without rust");
+      headed = true;
+      flow.item(text, on_sheet(zone.number), small_style);
+    }
+}
+
 }  // namespace
 
 std::string row_place(int zone) {
@@ -79,6 +105,7 @@ void write_zone_table(Flow& flow, const weighing::Result& result) {
       "the least low, likely and high of its places.",
       note_style);
   write_notes(flow, result);
+  write_clean_places(flow, result);
 }
 
 }  // namespace tinworm::documents

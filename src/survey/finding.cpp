@@ -240,7 +240,7 @@ class LineReader {
                        fmt::format("write \"{} {}\"", key.name, first));
       if (key.words_alone && holds(key.words, first))
         return refused(part, fmt::format("\"{}\" stands alone between commas", first), "",
-                       "put a comma after it, or put a remark in quotes");
+                       "put a comma after it if that was found; if not, put the remark in quotes");
     }
     if (first == "pits")
       return refused(part, "pits over equal patches are written long", "",
@@ -272,12 +272,15 @@ class LineReader {
     const auto words = damage_words(part);
     const DamageWord* damage = worst(words);
     if (!damage || damage->innocence == Innocence::often) return false;
+    const std::string key(damage->offer.substr(0, damage->offer.find(' ')));
     const std::string cure =
-        line_.records_damage && !damage->of_zone ? fmt::format("write \"{}\"", damage->offer)
+        entry(key)                                 ? fmt::format("\"{}\" stands in the line", key)
+        : line_.records_damage && !damage->of_zone ? fmt::format("write \"{}\"", damage->offer)
         : damage->of_zone ? fmt::format("write \"{}\" at the zone", damage->offer)
                           : fmt::format("record it under \"found\": \"{}\"", damage->offer);
-    return refused(part, fmt::format("\"{}\" would be lost among free words", damage->found), "",
-                   cure + ", or put a remark in quotes");
+    return refused(
+        part, fmt::format("\"{}\" would be lost among free words", damage->found), "",
+        cure + (entry(key) ? ": put a remark in quotes" : ", or put a remark in quotes"));
   }
 
   // The known word that the part, or its first word with something fit behind it, nearly is.
@@ -343,7 +346,7 @@ class LineReader {
     const Entry* one_hole = key == "size" ? entry("hole") : nullptr;
     refuse(value, fmt::format("{} has two parts for {}", line_.what, key), "",
            hole    ? "a hole beside other rust carries its size: hole 14x9"
-           : holes ? fmt::format("write them in one part: hole {} {}", before->value.text, value)
+           : holes ? "write them all in one part and one unit: hole 20 15 8"
            : one_hole
                ? fmt::format("the first is \"{}\": keep one; several holes stand in one part, "
                              "hole {} {}",

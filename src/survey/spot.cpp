@@ -43,8 +43,10 @@ Spot read_spot(Page& page, const Node& node, const body::Zone* zone, bool comple
   if (zone) stand_at_station(spot, node.find("at") != nullptr, *zone);
   map.finish();
   if (complete && !records_something(spot) && page.problems.size() == problems_before)
-    page.add({spot.place, "a finding says neither rust nor any other sign", spot.name, "",
-              "add a rust word; `rust: none`, in one line `none`, is a station that was measured"});
+    page.add(
+        {spot.place, "a finding says neither rust nor any other sign", spot.name, "",
+         "add a rust word, or where nothing rusted `none` (long: `rust: none`): then the words "
+         "are printed and count for nothing"});
   return spot;
 }
 

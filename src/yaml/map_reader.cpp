@@ -32,8 +32,10 @@ std::string empty_cure(const Node& node) {
                                  node.text);
 }
 
-bool starts_with_digit(std::string_view text) {
-  return !text.empty() && text[0] >= '0' && text[0] <= '9';
+// A figure alone is no remark.
+bool could_be_words(std::string_view key) {
+  const bool digit_first = !key.empty() && key[0] >= '0' && key[0] <= '9';
+  return !digit_first || key.find(' ') != std::string_view::npos;
 }
 
 }  // namespace
@@ -90,7 +92,7 @@ void MapReader::finish() {
     if (std::find(asked_.begin(), asked_.end(), entry.key) != asked_.end()) continue;
     // In braces a comma in a text ends it: `{say: weeps, smells}` has a key "smells". One slip.
     const bool words = node_.flow && entry.value.kind == Node::Kind::empty &&
-                       entry.value.text.empty() && !starts_with_digit(entry.key) &&
+                       entry.value.text.empty() && could_be_words(entry.key) &&
                        did_you_mean(entry.key, asked_).empty();
     if (words && std::exchange(told_words, true)) continue;
     if (words) {
