@@ -1,6 +1,8 @@
 // The samples and what the tool makes of them stay together: output-samples/make writes them anew.
 #include <gtest/gtest.h>
 
+#include <unistd.h>
+
 #include <cstdlib>
 #include <filesystem>
 #include <fstream>
@@ -34,7 +36,9 @@ std::vector<fs::path> surveys() {
 // What the tool makes of `arguments`, as output-samples/make calls it, from the folder itself: the
 // outputs name the files as given.
 std::string made(const std::string& arguments, const std::string& kind) {
-  const fs::path out = fs::temp_directory_path() / ("tinworm-sample." + kind);
+  // Tests run side by side, each a process of its own.
+  const fs::path out =
+      fs::temp_directory_path() / ("tinworm-sample-" + std::to_string(::getpid()) + "." + kind);
   const std::string command = "cd '" + folder.string() + "' && '" TINWORM_PROGRAM "' " + arguments +
                               " --quiet -o '" + out.string() + "'";
   EXPECT_EQ(std::system(command.c_str()), 0) << command;
