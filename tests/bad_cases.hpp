@@ -15,6 +15,7 @@
 #include <string_view>
 #include <vector>
 
+#include "paths.hpp"
 #include "yaml/problem.hpp"
 
 namespace tinworm {
@@ -33,7 +34,7 @@ inline void expect_bad_files(std::string_view folder, std::size_t least,
   namespace fs = std::filesystem;
   std::vector<fs::path> files;
   for (const auto& entry :
-       fs::directory_iterator(fs::path(TINWORM_SOURCE_DIR) / "tests/cases/bad" / folder))
+       fs::directory_iterator(fs::path(source_folder()) / "tests/cases/bad" / folder))
     if (entry.path().extension() == ".yaml") files.push_back(entry.path());
   std::sort(files.begin(), files.end());
   EXPECT_GE(files.size(), least);

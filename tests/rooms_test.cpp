@@ -10,12 +10,14 @@
 
 #include <gtest/gtest.h>
 
+#include "paths.hpp"
+
 namespace tinworm {
 namespace {
 
 namespace fs = std::filesystem;
 
-const fs::path top = TINWORM_SOURCE_DIR;
+const fs::path top = source_folder();
 
 bool is_source(const fs::path& path) {
   return path.extension() == ".cpp" || path.extension() == ".hpp";

@@ -11,13 +11,14 @@
 #include <vector>
 
 #include "output/fingerprint.hpp"
+#include "paths.hpp"
 
 namespace tinworm {
 namespace {
 
 namespace fs = std::filesystem;
 
-const fs::path folder = TINWORM_SOURCE_DIR "/output-samples";
+const fs::path folder = source_folder() + "/output-samples";
 
 std::string read(const fs::path& path) {
   std::ifstream file(path, std::ios::binary);
@@ -39,8 +40,8 @@ std::string made(const std::string& arguments, const std::string& kind) {
   // Tests run side by side, each a process of its own.
   const fs::path out =
       fs::temp_directory_path() / ("tinworm-sample-" + std::to_string(::getpid()) + "." + kind);
-  const std::string command = "cd '" + folder.string() + "' && '" TINWORM_PROGRAM "' " + arguments +
-                              " --quiet -o '" + out.string() + "'";
+  const std::string command = "cd '" + folder.string() + "' && '" + program_file() + "' " +
+                              arguments + " --quiet -o '" + out.string() + "'";
   EXPECT_EQ(std::system(command.c_str()), 0) << command;
   const std::string text = read(out);
   fs::remove(out);
@@ -100,9 +101,10 @@ TEST(Samples, TheComparisonsPicturesCarryTheFingerprintsOfItsSurveys) {
 TEST(Samples, TheComparisonHasFourPagesAtMost) {
   for (const char* paper : {"a4", "a3", "letter"}) {
     const fs::path out = fs::temp_directory_path() / "tinworm-sample-pages.pdf";
-    const std::string command = "cd '" + folder.string() + "' && '" TINWORM_PROGRAM "' compare " +
-                                years + " --quiet --paper " + paper + " -o '" + out.string() +
-                                "' && pdfinfo '" + out.string() + "' | grep -q '^Pages: *[2-4]$'";
+    const std::string command = "cd '" + folder.string() + "' && '" + program_file() +
+                                "' compare " + years + " --quiet --paper " + paper + " -o '" +
+                                out.string() + "' && pdfinfo '" + out.string() +
+                                "' | grep -q '^Pages: *[2-4]$'";
     EXPECT_EQ(std::system(command.c_str()), 0) << paper;
     fs::remove(out);
   }

@@ -1,5 +1,6 @@
 // Every zone once, and the built-in bodies walked as a person would.
 #include "body/walk_round.hpp"
+#include "paths.hpp"
 
 #include <gtest/gtest.h>
 
@@ -16,7 +17,7 @@ namespace fs = std::filesystem;
 
 std::vector<Plan> built_in() {
   std::vector<Plan> plans;
-  for (const auto& entry : fs::directory_iterator(fs::path(TINWORM_SOURCE_DIR) / "panels"))
+  for (const auto& entry : fs::directory_iterator(fs::path(source_folder()) / "panels"))
     if (entry.path().extension() == ".yaml") {
       const auto reading = read_plan(file_text(entry.path()));
       EXPECT_TRUE(reading.plan) << entry.path();

@@ -1,5 +1,6 @@
 // The table against what its weights must do, and against its script run anew.
 #include "metal/gumbel_table.hpp"
+#include "paths.hpp"
 
 #include <array>
 #include <cmath>
@@ -98,7 +99,7 @@ std::vector<double> next_figures(std::istream& line) {
 
 // Needs Debian's python3-scipy. A tenth of the draws: its bounds are within 3 % of the table's.
 TEST(GumbelTable, IsWhatItsScriptWrites) {
-  std::istringstream lines(output_of("/usr/bin/python3 " TINWORM_SOURCE_DIR
+  std::istringstream lines(output_of("/usr/bin/python3 " + source_folder() +
                                      "/tests/metal/gumbel_weights.py --draws 100000 5 11 20"));
   int rows = 0;
   for (std::string text; std::getline(lines, text); ++rows) {

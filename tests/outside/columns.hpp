@@ -7,10 +7,12 @@
 #include <utility>
 #include <vector>
 
+#include "paths.hpp"
+
 namespace tinworm::outside {
 
 inline std::vector<std::pair<double, double>> two_columns(const std::string& file) {
-  std::ifstream in(std::string(TINWORM_SOURCE_DIR) + "/tests/outside/data/" + file);
+  std::ifstream in(source_folder() + "/tests/outside/data/" + file);
   std::string names;
   std::getline(in, names);
   std::vector<std::pair<double, double>> rows;

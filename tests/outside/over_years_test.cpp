@@ -13,6 +13,7 @@
 #include <nlohmann/json.hpp>
 
 #include "outside/record.hpp"
+#include "paths.hpp"
 #include "verbs/program.hpp"
 
 namespace tinworm::verbs {
@@ -100,7 +101,7 @@ TEST(OverYears, Api510) {
 // y of Norris as metal lost, 100 units to the mm; x as fifths of a year. Days are whole, which
 // moves an x by 0.007 at most.
 TEST(OverYears, Norris) {
-  std::ifstream data(TINWORM_SOURCE_DIR "/tests/outside/data/norris.csv");
+  std::ifstream data(source_folder() + "/tests/outside/data/norris.csv");
   std::vector<std::pair<double, double>> points;
   for (std::string line; std::getline(data, line);) {
     std::replace(line.begin(), line.end(), ',', ' ');

@@ -6,12 +6,14 @@
 
 #include <gtest/gtest.h>
 
+#include "paths.hpp"
+
 namespace tinworm::schema {
 namespace {
 
 TEST(Agreement, OfReaderAndSchema) {
-  const std::string command = "/usr/bin/python3 -B " TINWORM_SOURCE_DIR
-                              "/tests/schema/agreement.py " TINWORM_PROGRAM " 2>&1";
+  const std::string command = "/usr/bin/python3 -B " + source_folder() +
+                              "/tests/schema/agreement.py " + program_file() + " 2>&1";
   FILE* const pipe = popen(command.c_str(), "r");
   ASSERT_NE(pipe, nullptr);
   std::string said;

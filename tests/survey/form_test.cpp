@@ -1,5 +1,6 @@
 // The form reads without a mistake, records nothing as it is, and keeps what it promises.
 #include "survey/form.hpp"
+#include "paths.hpp"
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
@@ -25,7 +26,7 @@ Survey read_back(const std::string& text) {
 
 Survey last_survey() {
   return read_back(
-      file_text(std::filesystem::path(TINWORM_SOURCE_DIR) / "tests/cases/good/wherry-2025.yaml"));
+      file_text(std::filesystem::path(source_folder()) / "tests/cases/good/wherry-2025.yaml"));
 }
 
 // What is left when every blank is taken in and every remark is taken out.

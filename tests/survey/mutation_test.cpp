@@ -7,13 +7,14 @@
 #include <random>
 
 #include "bad_cases.hpp"
+#include "paths.hpp"
 #include "survey/small_plan.hpp"
 
 namespace tinworm::survey {
 namespace {
 
 std::string good_file(const std::string& name) {
-  return file_text(std::filesystem::path(TINWORM_SOURCE_DIR) / "tests/cases/good" / name);
+  return file_text(std::filesystem::path(source_folder()) / "tests/cases/good" / name);
 }
 
 void expect_all_or_nothing(const std::string& source) {

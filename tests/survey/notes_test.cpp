@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <stdexcept>
 
+#include "paths.hpp"
 #include "verbs/plan_shelf.hpp"
 #include "verbs/surveys.hpp"
 #include "weighing/weigh.hpp"
@@ -17,7 +18,7 @@ const Survey& saloon() {
   static const Survey survey = [] {
     verbs::PlanShelf plans("");
     const auto loaded =
-        verbs::load_survey(TINWORM_SOURCE_DIR "/tests/cases/good/saloon-from-notes.yaml", plans);
+        verbs::load_survey(source_folder() + "/tests/cases/good/saloon-from-notes.yaml", plans);
     if (!loaded.survey) throw std::runtime_error(loaded.mistakes);
     return *loaded.survey;
   }();

@@ -1,4 +1,5 @@
 #include "survey/reader.hpp"
+#include "paths.hpp"
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
@@ -13,7 +14,7 @@ using testing::ElementsAre;
 
 Survey good(const std::string& name) {
   const std::string source =
-      file_text(std::filesystem::path(TINWORM_SOURCE_DIR) / "tests/cases/good" / (name + ".yaml"));
+      file_text(std::filesystem::path(source_folder()) / "tests/cases/good" / (name + ".yaml"));
   Reading reading = read_with_small_plan(source);
   EXPECT_EQ(yaml::to_text(reading.problems, name, source), "");
   return reading.survey.value_or(Survey{});
@@ -197,7 +198,7 @@ TEST(Reader, AsksForLittle) {
 
 TEST(Reader, ReportsTenMistakesAtOnce) {
   const std::string source =
-      file_text(TINWORM_SOURCE_DIR "/tests/cases/bad/meaning/ten-mistakes.yaml");
+      file_text(source_folder() + "/tests/cases/bad/meaning/ten-mistakes.yaml");
   const Reading reading = read_with_small_plan(source);
   EXPECT_EQ(reading.problems.size(), 11u) << "ten lines, one of them with two";
   EXPECT_TRUE(std::is_sorted(reading.problems.begin(), reading.problems.end(),

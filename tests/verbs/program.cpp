@@ -1,4 +1,5 @@
 #include "verbs/program.hpp"
+#include "paths.hpp"
 
 #include <stdlib.h>
 #include <sys/wait.h>
@@ -15,8 +16,7 @@ namespace fs = std::filesystem;
 
 Workshop::Workshop() : folder_((fs::temp_directory_path() / "tinworm-test-XXXXXX").string()) {
   if (::mkdtemp(folder_.data()) == nullptr) throw std::runtime_error("no folder to work in");
-  fs::copy(fs::path(TINWORM_SOURCE_DIR) / "tests/verbs/files", folder_,
-           fs::copy_options::recursive);
+  fs::copy(fs::path(source_folder()) / "tests/verbs/files", folder_, fs::copy_options::recursive);
 }
 
 Workshop::~Workshop() {
@@ -26,8 +26,8 @@ Workshop::~Workshop() {
 
 Ended Workshop::run(const std::string& arguments, const std::string& before,
                     const std::string& through) const {
-  const std::string command = "cd " + folder_ + " && { " + before + "; } && { " + through +
-                              " " TINWORM_PROGRAM " " + arguments + " ; } >.results 2>.messages";
+  const std::string command = "cd " + folder_ + " && { " + before + "; } && { " + through + " " +
+                              program_file() + " " + arguments + " ; } >.results 2>.messages";
   const int status = std::system(command.c_str());
   Ended ended{WIFEXITED(status) ? WEXITSTATUS(status) : -1, text(".results"), text(".messages")};
   fs::remove(path(".results"));

@@ -9,6 +9,7 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include "paths.hpp"
 #include "verbs/program.hpp"
 
 namespace tinworm::verbs {
@@ -43,7 +44,7 @@ class RecordedFacts : public testing::Test {
 
   static void SetUpTestSuite() {
     const Workshop workshop;
-    workshop.put("car.yaml", whole(TINWORM_SOURCE_DIR "/tests/cases/good/saloon-record.yaml"));
+    workshop.put("car.yaml", whole(source_folder() + "/tests/cases/good/saloon-record.yaml"));
     const auto pdf = [&](const std::string& name, const std::string& arguments) {
       const Ended ended = workshop.run(arguments + " -o out.pdf", "true");
       EXPECT_EQ(ended.status, 0) << ended.messages;
@@ -66,7 +67,7 @@ struct Fact {
 };
 
 TEST_F(RecordedFacts, ComeOutWhereTheirReaderNeedsThem) {
-  const std::string survey = whole(TINWORM_SOURCE_DIR "/tests/cases/good/saloon-record.yaml");
+  const std::string survey = whole(source_folder() + "/tests/cases/good/saloon-record.yaml");
   const Fact facts[] = {
       {"colour", "colour: green with a cream roof", "report", "green with a cream roof"},
       {"colour", "colour: green with a cream roof", "weigh", "Colour: green with a cream roof"},

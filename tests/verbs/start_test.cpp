@@ -2,6 +2,7 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include "paths.hpp"
 #include "verbs/program.hpp"
 
 namespace tinworm::verbs {
@@ -54,7 +55,7 @@ TEST(Start, NeverReplacesAFileThatCameMeanwhile) {
   for (int round = 0; round < 10; ++round) {
     const Workshop workshop;
     const std::string both =
-        "(for car in one two; do " TINWORM_PROGRAM
+        "(for car in one two; do " + program_file() +
         " start small-body --panels panels --car $car -o new.yaml >/dev/null 2>$car.messages; "
         "echo $? >>statuses & done; wait)";
     workshop.run("--version", both);

@@ -18,6 +18,7 @@
 #include <cmath>
 #include <set>
 
+#include "paths.hpp"
 #include "verbs/plan_shelf.hpp"
 #include "verbs/surveys.hpp"
 #include "weighing/weigh.hpp"
@@ -33,7 +34,7 @@ const Result& coble() {
   static const Result result = [] {
     verbs::PlanShelf plans("");
     const auto loaded =
-        verbs::load_survey(TINWORM_SOURCE_DIR "/output-samples/coble-2024.yaml", plans);
+        verbs::load_survey(source_folder() + "/output-samples/coble-2024.yaml", plans);
     if (!loaded.survey) throw std::runtime_error("the sample can't be read");
     return weigh(*loaded.survey, {});
   }();

@@ -14,6 +14,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "paths.hpp"
 #include "verbs/plan_shelf.hpp"
 #include "verbs/surveys.hpp"
 #include "weighing/weigh.hpp"
@@ -28,7 +29,7 @@ const Result& wherry() {
   static const Result result = [] {
     verbs::PlanShelf plans("");
     const auto loaded =
-        verbs::load_survey(TINWORM_SOURCE_DIR "/output-samples/wherry-2025.yaml", plans);
+        verbs::load_survey(source_folder() + "/output-samples/wherry-2025.yaml", plans);
     if (!loaded.survey) throw std::runtime_error("the sample can't be read");
     return weigh(*loaded.survey, {});
   }();

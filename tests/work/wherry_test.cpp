@@ -135,6 +135,7 @@
 #include <algorithm>
 #include <set>
 
+#include "paths.hpp"
 #include "verbs/plan_shelf.hpp"
 #include "verbs/surveys.hpp"
 #include "weighing/weigh.hpp"
@@ -148,7 +149,7 @@ const Plan& wherry() {
   static const Plan made = [] {
     verbs::PlanShelf plans("");
     const auto loaded =
-        verbs::load_survey(TINWORM_SOURCE_DIR "/output-samples/wherry-2025.yaml", plans);
+        verbs::load_survey(source_folder() + "/output-samples/wherry-2025.yaml", plans);
     if (!loaded.survey) throw std::runtime_error("the sample can't be read");
     return plan(weighing::weigh(*loaded.survey, {}), {});
   }();

@@ -9,6 +9,7 @@
 #include <nlohmann/json.hpp>
 
 #include "bad_cases.hpp"
+#include "paths.hpp"
 #include "yaml/node.hpp"
 
 namespace tinworm::yaml {
@@ -93,7 +94,7 @@ void add_tree(const Node& node, std::vector<std::string>& lines) {
 
 TEST(Suite, NoErrorIsTakenAndNothingIsMisread) {
   const auto cases = nlohmann::json::parse(
-      file_text(std::filesystem::path(TINWORM_SOURCE_DIR) / "tests/cases/yaml-suite/cases.json"));
+      file_text(std::filesystem::path(source_folder()) / "tests/cases/yaml-suite/cases.json"));
   ASSERT_EQ(cases.size(), 402u);
   int errors = 0, same = 0, with_alias = 0;
   std::map<std::string, int> refused;  // by what our reader said of inputs that are no errors
