@@ -2,7 +2,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <sstream>
 
 #include <fmt/core.h>
 #include <fmt/format.h>
@@ -12,13 +11,6 @@ namespace tinworm::body {
 namespace {
 
 constexpr double on_wall_mm = 0.5;
-
-std::vector<std::string> names(const std::string& path) {
-  std::istringstream words(path);
-  std::vector<std::string> names;
-  for (std::string name; words >> name;) names.push_back(name);
-  return names;
-}
 
 double distance_mm(geometry::Point p, geometry::Point a, geometry::Point b) {
   const double du = b.u - a.u, dv = b.v - a.v;
@@ -60,7 +52,7 @@ void check_wall(const Plan& plan, const Box& box, const BoxWall& wall, yaml::Pro
          fmt::format("wall {} of box {} belongs to a zone this body lacks", wall.path, box.name),
          std::to_string(wall.zone), "", "correct the number, or add the zone"});
   }
-  const std::vector<std::string> path = names(wall.path);
+  const std::vector<std::string> path = points_on(wall.path);
   if (path.size() < 2 || std::adjacent_find(path.begin(), path.end()) != path.end()) {
     problems.push_back(
         {wall.place, fmt::format("a wall of box {} has a part without length", box.name), wall.path,

@@ -1,7 +1,6 @@
 #include "body/box_reader.hpp"
 
 #include <algorithm>
-#include <sstream>
 
 #include <fmt/format.h>
 #include <fmt/ranges.h>
@@ -38,9 +37,7 @@ void read_points(Context& context, const yaml::Node* node, Box& box) {
 void check_wall_path(Context& context, const yaml::Node& node, const Box& box,
                      const std::string& path) {
   const auto known = point_names(box);
-  std::istringstream words(path);
-  std::vector<std::string> names;
-  for (std::string name; words >> name;) names.push_back(name);
+  const std::vector<std::string> names = points_on(path);
   if (names.size() < 2)
     context.refuse({node.place,
                     fmt::format("a wall of the box {} needs two points or more", box.name), path,

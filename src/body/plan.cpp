@@ -1,6 +1,7 @@
 #include "body/plan.hpp"
 
 #include <algorithm>
+#include <sstream>
 
 namespace tinworm::body {
 namespace {
@@ -62,6 +63,13 @@ const Zone* Plan::zone(int number) const {
 const Option* Plan::option(std::string_view wanted) const {
   const auto found = std::ranges::find(options, wanted, &Option::name);
   return found == options.end() ? nullptr : &*found;
+}
+
+std::vector<std::string> points_on(const std::string& path) {
+  std::istringstream words(path);
+  std::vector<std::string> names;
+  for (std::string name; words >> name;) names.push_back(name);
+  return names;
 }
 
 const Opening* Plan::opening(std::string_view wanted) const {

@@ -146,6 +146,8 @@ struct BoxWall {
   yaml::Place place;
 };
 
+std::vector<std::string> points_on(const std::string& path);  // b, n and c
+
 struct Box {  // a thin-walled section that carries load; see boxes/
   std::string name;
   Axis axis = Axis::along;

@@ -3,7 +3,6 @@
 #include <algorithm>
 #include <cmath>
 #include <map>
-#include <sstream>
 #include <utility>
 
 namespace tinworm::boxes {
@@ -72,9 +71,8 @@ Section section(const body::Box& box) {
     section.points.push_back(point);
   }
   for (const body::BoxWall& wall : box.walls) {
-    std::istringstream names(wall.path);
     std::vector<int> path;
-    for (std::string name; names >> name;) path.push_back(index.at(name));
+    for (const std::string& name : body::points_on(wall.path)) path.push_back(index.at(name));
     section.walls.push_back(std::move(path));
   }
   return section;

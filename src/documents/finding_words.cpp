@@ -120,14 +120,14 @@ std::string repair_words(const survey::Repair& repair, const std::string& why,
 }  // namespace
 
 const survey::Spot* noted(const weighing::Result& result, const weighing::Spot& spot) {
-  const survey::Zone* entry = entry_of(result, spot.zone, spot.own);
+  const survey::Zone* entry = result.survey.zone(spot.zone, spot.own);
   return entry && !spot.is_repair ? &entry->found.at(spot.index) : nullptr;
 }
 
 const std::vector<survey::Photo>& photos_of(const weighing::Result& result,
                                             const weighing::Spot& spot) {
   static const std::vector<survey::Photo> none;
-  const survey::Zone* entry = entry_of(result, spot.zone, spot.own);
+  const survey::Zone* entry = result.survey.zone(spot.zone, spot.own);
   if (!entry) return none;
   return spot.is_repair ? entry->repairs.at(spot.index).photos : entry->found.at(spot.index).photos;
 }
@@ -164,7 +164,7 @@ std::string place_noted(const weighing::Result& result, const weighing::Spot& sp
     text += "." + read_words(*entry, spot.metal, units);
     note = entry->note;
   } else if (const weighing::Zone* zone = part(result, spot.zone, spot.own)) {
-    const survey::Repair& repair = entry_of(result, spot.zone, spot.own)->repairs.at(spot.index);
+    const survey::Repair& repair = result.survey.zone(spot.zone, spot.own)->repairs.at(spot.index);
     text = repair_words(repair, zone->repairs.at(spot.index).why, units);
     note = repair.note;
   }

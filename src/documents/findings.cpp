@@ -189,7 +189,7 @@ void write_findings(Flow& flow, const Result& result, const photos::Album& album
 void write_other_photos(Flow& flow, const Result& result, const photos::Album& album) {
   bool headed = false;
   for (const weighing::Zone& zone : result.zones) {
-    const survey::Zone* entry = entry_of(result, zone.number, zone.own);
+    const survey::Zone* entry = result.survey.zone(zone.number, zone.own);
     if (!entry) continue;
     Photos photos = entry->photos;
     for (const survey::Spot& spot : entry->found) {

@@ -48,7 +48,7 @@ void write_origin(Flow& flow, const weighing::Result& result) {
   std::vector<int> as_found;
   for (const weighing::Zone& zone : result.zones) {
     std::vector<survey::Repair> repairs;
-    if (const survey::Zone* entry = entry_of(result, zone.number, zone.own))
+    if (const survey::Zone* entry = result.survey.zone(zone.number, zone.own))
       std::ranges::copy_if(entry->repairs, std::back_inserter(repairs), is_repair_of_metal);
     if (std::ranges::any_of(repairs, renews))
       renewed.push_back(weighing::title(zone));
@@ -71,7 +71,7 @@ void write_origin(Flow& flow, const weighing::Result& result) {
 
 void write_repair_photos(Flow& flow, const weighing::Result& result, const photos::Album& album) {
   for (const weighing::Zone& zone : result.zones) {
-    const survey::Zone* entry = entry_of(result, zone.number, zone.own);
+    const survey::Zone* entry = result.survey.zone(zone.number, zone.own);
     for (std::size_t i = 0; entry && i < entry->repairs.size(); ++i) {
       const Photos& photos = entry->repairs[i].photos;
       if (photos.empty() || is_finding(zone, i)) continue;
@@ -107,7 +107,7 @@ void write_mendings(Flow& flow, const weighing::Result& result, const photos::Al
   flow.section("Repairs found", "repairs");
   std::vector<Row> rows;
   for (const weighing::Zone& zone : result.zones) {
-    const survey::Zone* entry = entry_of(result, zone.number, zone.own);
+    const survey::Zone* entry = result.survey.zone(zone.number, zone.own);
     for (std::size_t i = 0; i < zone.repairs.size(); ++i) {
       const weighing::Repair& repair = zone.repairs[i];
       const survey::Repair& noted = entry->repairs.at(i);

@@ -15,15 +15,6 @@ const weighing::Zone* part(const weighing::Result& result, int number, const std
   return found == result.zones.end() ? nullptr : &*found;
 }
 
-const survey::Zone* entry_of(const weighing::Result& result, int number, const std::string& own) {
-  if (own.empty()) {
-    const auto found = result.survey.zones.find(number);
-    return found == result.survey.zones.end() ? nullptr : &found->second;
-  }
-  const auto found = std::ranges::find(result.survey.own, own, &survey::OwnZone::key);
-  return found == result.survey.own.end() ? nullptr : &found->zone;
-}
-
 std::string title_of(const weighing::Result& result, int number, const std::string& own) {
   const weighing::Zone* zone = part(result, number, own);
   return zone ? weighing::title(*zone) : own;

@@ -1,5 +1,5 @@
-// A part of the car by its number or its own key: what was weighed, what the survey has of it, how
-// it is called, where it is drawn.
+// A part of the car by its number or its own key: what was weighed, how it is called, where it is
+// drawn.
 #pragma once
 
 #include <string>
@@ -13,8 +13,6 @@ namespace tinworm::documents {
 
 // Null where the result has no such part.
 const weighing::Zone* part(const weighing::Result& result, int number, const std::string& own);
-// What the survey says of it; null where it has no entry.
-const survey::Zone* entry_of(const weighing::Result& result, int number, const std::string& own);
 
 // "outer sill, left (51)", "sunroof tray (own-a)"; the key alone where the result has no such part.
 std::string title_of(const weighing::Result& result, int number, const std::string& own);

@@ -9,17 +9,12 @@
 namespace tinworm::documents {
 namespace {
 
-std::string part_of(const weighing::Result& result, const survey::Opened& cut) {
-  const bool own = cut.zone.starts_with("own");
-  return title_of(result, own ? 0 : std::stoi(cut.zone), own ? cut.zone : "");
-}
-
 void write_cuts(Flow& flow, const weighing::Result& result) {
   if (result.survey.opened.empty()) return;
   flow.heading("What was found when it was cut open");
   for (const survey::Opened& cut : result.survey.opened)
-    flow.item(fmt::format("{}, {}", part_of(result, cut), survey::opened_text(cut)), "",
-              small_style);
+    flow.item(fmt::format("{}, {}", title_of(result, cut.zone, cut.own), survey::opened_text(cut)),
+              "", small_style);
   flow.paragraph("After the survey, and no part of its verdict.", note_style);
 }
 

@@ -44,8 +44,7 @@ std::string step_words(const weighing::Zone& zone) {
 std::string noted_of(const weighing::Result& result, const weighing::Zone& zone,
                      const survey::Zone& entry) {
   std::vector<std::string> parts;
-  const auto own = std::ranges::find(result.survey.own, zone.own, &survey::OwnZone::key);
-  if (!zone.own.empty() && own != result.survey.own.end())
+  if (const survey::OwnZone* own = result.survey.own_zone(zone.own))
     parts.push_back(survey::told_of_own(*own));
   for (const survey::Told& each : survey::told_of_zone(entry))
     if (each.key != "inside" || entry.inside == survey::Inside::part ||
@@ -59,7 +58,7 @@ std::string noted_of(const weighing::Result& result, const weighing::Zone& zone,
 void write_notes(Flow& flow, const weighing::Result& result) {
   bool headed = false;
   for (const weighing::Zone& zone : result.zones) {
-    const survey::Zone* entry = entry_of(result, zone.number, zone.own);
+    const survey::Zone* entry = result.survey.zone(zone.number, zone.own);
     const std::string noted = entry ? noted_of(result, zone, *entry) : "";
     if (noted.empty()) continue;
     if (!headed) flow.heading("Noted of whole parts");

@@ -4,6 +4,8 @@
 #include <numeric>
 #include <tuple>
 
+#include "quantity/ascii.hpp"
+
 namespace tinworm::history {
 namespace {
 
@@ -11,7 +13,7 @@ std::string letters(std::string_view text) {
   std::string plain;
   for (const char c : text) {
     if (c == ' ' || c == '-' || c == '.') continue;
-    plain += c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
+    plain += quantity::lower_case(c);
   }
   return plain;
 }

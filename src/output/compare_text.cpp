@@ -10,7 +10,6 @@
 #include "output/display_width.hpp"
 #include "output/figures.hpp"
 #include "output/zone_text.hpp"
-#include "yaml/characters.hpp"
 
 namespace tinworm::output {
 namespace {
@@ -76,7 +75,7 @@ std::string surveys(const Comparison& comparison, const TextStyle& style) {
   for (const weighing::Result& each : comparison.surveys) {
     rows.push_back({each.survey.visit.date.text(), verdict_word(each.verdict),
                     each.could_be == each.verdict ? "" : verdict_word(each.could_be),
-                    each.main.any ? percent_text(each.main.area_share) : "", yaml::shown(each.file),
+                    each.main.any ? percent_text(each.main.area_share) : "", each.file,
                     each.sha256.substr(0, 12)});
   }
   return section("Surveys",

@@ -181,24 +181,21 @@ std::string section_text(const weighing::BoxResult& box, const weighing::Result&
       fmt::format("the wall metal of the {}, where least is left ({:.0f} to {:.0f} mm):", box.name,
                   section.from_mm, section.to_mm),
       style);
-  double whole = 0, left = 0;
   for (const weighing::WallLeft& wall : section.walls) {
     const weighing::Zone* zone = result.zone(wall.zone);
-    const double area = wall.width_mm * wall.sheet_mm;
     const std::string gone = wall.gone_mm > 0
                                  ? fmt::format("weak or holed over {:.0f} mm of it", wall.gone_mm)
                                  : "nothing gone";
     text += line(fmt::format("{}: {:.0f} mm wide, sheet {:g} mm = {:.0f} mm2; {}; left {:.0f} mm2",
-                             zone ? zone_title(*zone) : "", wall.width_mm, wall.sheet_mm, area,
-                             gone, area * wall.left),
+                             zone ? zone_title(*zone) : "", wall.width_mm, wall.sheet_mm,
+                             wall.area_mm2(), gone, wall.area_mm2() * wall.left),
                  style);
-    whole += area;
-    left += area * wall.left;
   }
-  text += line(fmt::format("left {:.0f} of {:.0f} mm2 = {} (at worst {}); gone under {}", left,
-                           whole, percent_text(section.left.value), percent_text(section.left.low),
-                           percent_text(section.limit)),
-               style);
+  text += line(
+      fmt::format("left {:.0f} of {:.0f} mm2 = {} (at worst {}); gone under {}",
+                  section.left_area_mm2(), section.area_mm2(), percent_text(section.left.value),
+                  percent_text(section.left.low), percent_text(section.limit)),
+      style);
   if (section.all_layers)
     text += line("every layer is weak or holed near one place: nothing carries there", style);
   return text + line(section.gone     ? "the section is gone"

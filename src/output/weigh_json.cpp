@@ -98,18 +98,10 @@ ordered_json spot_json(const weighing::Spot& spot) {
   return json;
 }
 
-const survey::OwnZone* own_of(const weighing::Result& result, const weighing::Zone& zone) {
-  const auto found = std::ranges::find(result.survey.own, zone.own, &survey::OwnZone::key);
-  return zone.own.empty() || found == result.survey.own.end() ? nullptr : &*found;
-}
-
 // What the survey tells of the zone as a whole, as it is written: null where it tells nothing.
 void add_told(ordered_json& json, const weighing::Result& result, const weighing::Zone& zone) {
-  const survey::OwnZone* own = own_of(result, zone);
-  const auto entry = result.survey.zones.find(zone.number);
-  const survey::Zone* recorded = own                                  ? &own->zone
-                                 : entry == result.survey.zones.end() ? nullptr
-                                                                      : &entry->second;
+  const survey::OwnZone* own = result.survey.own_zone(zone.own);
+  const survey::Zone* recorded = result.survey.zone(zone.number, zone.own);
   ordered_json told = ordered_json::object();
   if (recorded != nullptr)
     for (const survey::Told& each : survey::told_of_zone(*recorded))
@@ -139,7 +131,7 @@ ordered_json gaps(const survey::Survey& survey) {
 ordered_json opened(const survey::Survey& survey) {
   ordered_json json = ordered_json::array();
   for (const survey::Opened& cut : survey.opened)
-    json.push_back({{"zone", cut.zone},
+    json.push_back({{"zone", zone_name(cut.zone, cut.own)},
                     {"spot", cut.where},
                     {"date", cut.date ? ordered_json(cut.date->text()) : ordered_json()},
                     {"metal_mm", cut.metal_mm},

@@ -11,7 +11,6 @@
 #include "output/zone_text.hpp"
 #include "survey/told.hpp"
 #include "weighing/words.hpp"
-#include "yaml/characters.hpp"
 
 namespace tinworm::output {
 namespace {
@@ -38,7 +37,7 @@ std::string opening(const Result& result, const TextStyle& style) {
   const std::string car =
       fmt::format("{}; surveyed {}", car_text(result.survey.car), result.survey.visit.date.text());
   const std::string origin = fmt::format(
-      "{}, body plan {} {}, {}, fingerprint {}", yaml::shown(result.file), result.body->name,
+      "{}, body plan {} {}, {}, fingerprint {}", result.file, result.body->name,
       result.body->version, result.rules_changed.empty() ? "default rules" : "changed rules",
       result.sha256.substr(0, 12));
   return text + indented(car, style.width, "", "") + indented(origin, style.width, "", "") +
@@ -271,15 +270,6 @@ std::string also(const Result& result, const TextStyle& style) {
   return section("Also", lines, style);
 }
 
-const survey::Zone* recorded_of(const Result& result, const weighing::Zone& zone) {
-  if (!zone.own.empty()) {
-    const auto own = std::ranges::find(result.survey.own, zone.own, &survey::OwnZone::key);
-    return own == result.survey.own.end() ? nullptr : &own->zone;
-  }
-  const auto entry = result.survey.zones.find(zone.number);
-  return entry == result.survey.zones.end() ? nullptr : &entry->second;
-}
-
 // What the survey tells beside findings: nothing that was recorded stays out of sight.
 std::string told(const Result& result, const TextStyle& style) {
   const survey::Survey& survey = result.survey;
@@ -291,14 +281,15 @@ std::string told(const Result& result, const TextStyle& style) {
     if (const std::string text = survey::told_of_own(own); !text.empty())
       lines += bullet(fmt::format("{}: {}", own.name, text), style);
   for (const weighing::Zone& zone : result.zones)
-    if (const survey::Zone* recorded = recorded_of(result, zone))
+    if (const survey::Zone* recorded = result.survey.zone(zone.number, zone.own))
       for (const survey::Told& each : survey::told_of_zone(*recorded))
         lines += bullet(fmt::format("{}: {}: {}", zone_title(result, zone.number, zone.own),
                                     each.label, each.text),
                         style);
   for (const survey::Opened& cut : survey.opened)
-    lines +=
-        bullet(fmt::format("{}: when cut open, {}", cut.zone, survey::opened_text(cut)), style);
+    lines += bullet(fmt::format("{}: when cut open, {}", zone_number(cut.zone, cut.own),
+                                survey::opened_text(cut)),
+                    style);
   return section("Also recorded", lines, style);
 }
 
@@ -346,7 +337,7 @@ Row weigh_line(const Result& result) {
   }
   const auto verdict = std::string(word(result.verdict));
   const auto could_be = std::string(word(result.could_be));
-  return {yaml::shown(result.file),
+  return {result.file,
           result.survey.visit.date.text(),
           verdict,
           result.could_be == result.verdict ? "" : could_be,

@@ -10,7 +10,6 @@
 #include "output/work_figures.hpp"
 #include "output/work_tasks_text.hpp"
 #include "output/zone_text.hpp"
-#include "yaml/characters.hpp"
 
 namespace tinworm::output {
 namespace {
@@ -46,7 +45,7 @@ std::string opening(const Result& result, const Plan& plan, const TextStyle& sty
   const std::string car =
       fmt::format("{}; surveyed {}", car_text(result.survey.car), result.survey.visit.date.text());
   const std::string origin = fmt::format(
-      "{}, body plan {} {}, {}, fingerprint {}", yaml::shown(result.file), result.body->name,
+      "{}, body plan {} {}, {}, fingerprint {}", result.file, result.body->name,
       result.body->version, result.rules_changed.empty() ? "default rules" : "changed rules",
       result.sha256.substr(0, 12));
   return text + indented(verdict, style.width, "", "") + indented(car, style.width, "", "") +
@@ -176,7 +175,7 @@ std::vector<Column> work_line_columns(const std::string& currency) {
 }
 
 Row work_line(const Result& result, const Plan& plan) {
-  return {yaml::shown(result.file),
+  return {result.file,
           result.survey.visit.date.text(),
           fmt::format("{}", plan.tasks.size()),
           hours_text(plan.hours.mean),

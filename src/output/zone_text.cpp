@@ -6,7 +6,6 @@
 #include <fmt/format.h>
 
 namespace tinworm::output {
-namespace {}  // namespace
 
 std::string heading(const std::string& text, const TextStyle& style) {
   return style.bold ? "\033[1m" + text + "\033[0m" : text;

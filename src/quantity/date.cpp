@@ -4,6 +4,8 @@
 
 #include <fmt/format.h>
 
+#include "quantity/ascii.hpp"
+
 namespace tinworm::quantity {
 namespace {
 
@@ -15,10 +17,6 @@ constexpr std::string_view forms = "2025-04-12, 2025-04, 2025";
 constexpr std::array months{"January", "February", "March",     "April",   "May",      "June",
                             "July",    "August",   "September", "October", "November", "December"};
 static_assert(months.size() == 12);
-
-bool is_digit(char c) {
-  return c >= '0' && c <= '9';
-}
 
 // dddd, dddd-dd or dddd-dd-dd.
 bool well_formed(std::string_view text) {

@@ -6,14 +6,12 @@
 
 #include <fmt/format.h>
 
+#include "quantity/ascii.hpp"
+
 namespace tinworm::quantity {
 namespace {
 
 constexpr std::string_view plain_decimals = "plain decimals: 3, 0.82, .82";
-
-bool is_digit(char c) {
-  return c >= '0' && c <= '9';
-}
 
 // The longest front of `text` made of digits with at most one point.
 std::string_view front_number(std::string_view text) {

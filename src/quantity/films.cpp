@@ -3,6 +3,7 @@
 
 #include <fmt/format.h>
 
+#include "quantity/ascii.hpp"
 #include "quantity/length.hpp"
 #include "quantity/line.hpp"
 
@@ -15,7 +16,7 @@ constexpr std::string_view films = "140 155 900 um, 900-1600, over 2000";
 std::size_t over_sign(std::string_view text) {
   if (text.substr(0, 1) == ">") return 1;
   constexpr std::string_view over = "over";
-  return in_lower_case(text.substr(0, over.size())) == over ? over.size() : 0;
+  return lower_case(text.substr(0, over.size())) == over ? over.size() : 0;
 }
 
 // The length of the hyphen or dash that makes a range of two figures.

@@ -1,10 +1,12 @@
 #include "quantity/sheet.hpp"
 
+#include <algorithm>
 #include <array>
 #include <cmath>
 
 #include <fmt/format.h>
 
+#include "quantity/ascii.hpp"
 #include "quantity/figure.hpp"
 #include "quantity/line.hpp"
 #include "quantity/unit.hpp"
@@ -37,17 +39,23 @@ std::optional<double> inch_of(const Table& table, int number) {
 
 constexpr std::string_view gauges_known = "10 to 26 SWG; 10 to 24, 26 and 28 US";
 
-std::optional<GaugeScale> scale_of(std::string_view word) {
-  const std::string lower = in_lower_case(word);
-  if (lower == "swg") return GaugeScale::swg;
-  return lower == "us" ? std::optional(GaugeScale::us) : std::nullopt;
-}
+// What may stand behind a gauge's number. "20 gauge" and its kin tell no scale.
+struct GaugeWord {
+  std::string_view word;
+  std::optional<GaugeScale> scale;
+};
+constexpr std::array gauge_words{GaugeWord{"swg", GaugeScale::swg},
+                                 GaugeWord{"us", GaugeScale::us},
+                                 GaugeWord{"gauge", {}},
+                                 GaugeWord{"gauge sheet", {}},
+                                 GaugeWord{"gage", {}},
+                                 GaugeWord{"ga", {}},
+                                 GaugeWord{"sg", {}},
+                                 GaugeWord{"g", {}}};
 
-// "20 gauge" and its kin name a number but no scale.
-bool is_bare_gauge(std::string_view word) {
-  const std::string lower = in_lower_case(word);
-  return lower == "gauge" || lower == "ga" || lower == "gauge sheet" || lower == "g" ||
-         lower == "gage" || lower == "sg";
+const GaugeWord* gauge_word(std::string_view text) {
+  const auto found = std::ranges::find(gauge_words, lower_case(text), &GaugeWord::word);
+  return found == gauge_words.end() ? nullptr : &*found;
 }
 
 std::string could_mean(int gauge) {
@@ -94,17 +102,17 @@ tl::expected<double, Refusal> parse_sheet_mm(std::string_view text, Units units)
 tl::expected<std::vector<double>, Refusal> parse_sheets_mm(std::string_view text, Units units) {
   const auto line = figures_between_spaces(text);
   if (!line) return tl::make_unexpected(line.error());
-  if (is_bare_gauge(line->unit)) {
+  const GaugeWord* gauge = gauge_word(line->unit);
+  if (!gauge) return in_unit(*line, length_kind(), bare_length(units));
+  if (!gauge->scale) {
     const auto number = gauge_number(line->figures.front().figure);
     return refused({"a gauge number means nothing without its scale", "1.1 mm, 20 SWG, 20 US",
                     number && line->figures.size() == 1 ? could_mean(*number) : could_mean(0), 0},
                    text, line->unit);
   }
-  const auto scale = scale_of(line->unit);
-  if (!scale) return in_unit(*line, length_kind(), bare_length(units));
   std::vector<double> all;
   for (const WrittenFigure& written : line->figures) {
-    const auto mm = of_gauge(written, *scale, text);
+    const auto mm = of_gauge(written, *gauge->scale, text);
     if (!mm) return tl::make_unexpected(mm.error());
     all.push_back(*mm);
   }

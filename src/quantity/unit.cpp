@@ -6,6 +6,7 @@
 
 #include <fmt/format.h>
 
+#include "quantity/ascii.hpp"
 #include "quantity/figure.hpp"
 #include "quantity/unit_words.hpp"
 
@@ -52,13 +53,13 @@ std::vector<std::string_view> words_of(const Kind& kind) {
 }
 
 std::optional<double> known(std::string_view word, const Kind& kind) {
-  const std::string lower = in_lower_case(word);
+  const std::string lower = lower_case(word);
   const auto unit = std::ranges::find(kind.units, lower, &Unit::word);
   return unit == kind.units.end() ? std::nullopt : std::optional(unit->factor);
 }
 
 std::string meant(std::string_view word, const Kind& kind) {
-  const std::string lower = in_lower_case(word);
+  const std::string lower = lower_case(word);
   for (const Slip& slip : slips)
     if (slip.written == lower && known(slip.meant, kind))
       return fmt::format("did you mean \"{}\"?", slip.meant);
@@ -88,13 +89,6 @@ std::vector<std::string_view> area_unit_words() {
 }
 std::vector<std::string_view> distance_unit_words() {
   return words_of(distance);
-}
-
-std::string in_lower_case(std::string_view text) {
-  std::string lower(text);
-  for (char& c : lower)
-    if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
-  return lower;
 }
 
 bool is_unit(std::string_view word, const Kind& kind) {

@@ -37,8 +37,6 @@ tl::expected<double, Refusal> factor_of(std::string_view word, std::string_view 
 bool is_unit(std::string_view word, const Kind& kind);
 bool is_inch(std::string_view word);
 
-std::string in_lower_case(std::string_view text);
-
 // The refusal with the place of `at`, a view into `whole`.
 tl::unexpected<Refusal> refused(Refusal refusal, std::string_view whole, std::string_view at);
 

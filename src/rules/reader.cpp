@@ -8,6 +8,7 @@
 #include <fmt/ranges.h>
 #include <tl/expected.hpp>
 
+#include "quantity/ascii.hpp"
 #include "quantity/figure.hpp"
 #include "quantity/length.hpp"
 #include "yaml/node.hpp"
@@ -64,11 +65,9 @@ std::string key_text(const Rules& rules, const std::string& key) {
   return fmt::format("{} ({})", key, value_text(known, value(rules, known)));
 }
 
-bool is_boolean_elsewhere(std::string name) {
-  for (char& c : name)
-    if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
+bool is_boolean_elsewhere(std::string_view name) {
   constexpr std::array booleans{"yes", "no", "on", "off", "true", "false", "y", "n"};
-  return std::ranges::find(booleans, name) != booleans.end();
+  return std::ranges::find(booleans, quantity::lower_case(name)) != booleans.end();
 }
 
 class Reader {

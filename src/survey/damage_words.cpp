@@ -5,6 +5,7 @@
 
 #include <fmt/format.h>
 
+#include "quantity/ascii.hpp"
 #include "survey/page.hpp"
 
 namespace tinworm::survey {
@@ -83,9 +84,8 @@ constexpr std::array<std::string_view, 19> plain_words{
     "it",   "one",   "rack",   "racks",  "hold",  "tin", "oft",  "lose", "path", "wed",
     "held", "plate", "though", "trough", "filer", "ton", "form", "spit", "slip"};
 
-bool is_digit(char c) {
-  return c >= '0' && c <= '9';
-}
+using quantity::is_digit;
+using quantity::lower_case;
 
 struct Token {
   std::string letters;  // lower case; empty for a figure
@@ -93,12 +93,8 @@ struct Token {
   std::size_t begin = 0, end = 0;
 };
 
-char lower(char c) {
-  return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
-}
-
 bool is_letter(char c) {
-  return (lower(c) >= 'a' && lower(c) <= 'z') || static_cast<unsigned char>(c) >= 0x80;
+  return (lower_case(c) >= 'a' && lower_case(c) <= 'z') || static_cast<unsigned char>(c) >= 0x80;
 }
 
 // Letters with a figure glued to them are one token: "hole20x20", "metal.31".
@@ -111,10 +107,10 @@ std::vector<Token> tokens_of(std::string_view text) {
   for (std::size_t at = 0; at < text.size();) {
     Token token;
     token.begin = at;
-    while (at < text.size() && is_letter(text[at])) token.letters += lower(text[at++]);
+    while (at < text.size() && is_letter(text[at])) token.letters += lower_case(text[at++]);
     if (starts_figure(at))
       while (at < text.size() && (is_digit(text[at]) || text[at] == '.' ||
-                                  (lower(text[at]) == 'x' && starts_figure(at + 1))))
+                                  (lower_case(text[at]) == 'x' && starts_figure(at + 1))))
         token.figure += text[at++];
     token.end = at;
     if (at == token.begin)

@@ -181,12 +181,6 @@ Field<Spot> shape_field() {
       words_text<Shape>);
 }
 
-std::vector<Joint> joints_of(const Repair& repair) {
-  std::vector<Joint> all = repair.other_joints;
-  if (repair.joint) all.insert(all.begin(), *repair.joint);
-  return all;
-}
-
 Field<Repair> joint_field() {
   return {{.key = "joint",
            .meaning = "How it is joined; in several ways where it is.",
@@ -202,7 +196,7 @@ Field<Repair> joint_field() {
             repair.joint = all.front();
             repair.other_joints.assign(all.begin() + 1, all.end());
           },
-          [](const Repair& repair) { return words_text(joints_of(repair)); },
+          [](const Repair& repair) { return words_text(repair.joints()); },
           [](const Repair& from, Repair& to) {
             to.joint = from.joint;
             to.other_joints = from.other_joints;
@@ -327,20 +321,12 @@ Field<Zone> marks_field() {
       &Zone::marks, read_marks, marks_text);
 }
 
-}  // namespace
-
-std::vector<std::string> FieldFacts::words() const {
-  std::vector<std::string> texts;
-  for (const Term& term : terms) texts.emplace_back(term.word);
-  return texts;
-}
-
-const std::vector<Field<Spot>>& finding_fields() {
+// What eye, hand and tools say in a word.
+std::vector<Field<Spot>> fields_of_words() {
   using enum Counts;
   constexpr Alone alone = Alone::yes;
   constexpr Sale shown = Sale::shown;
-  static const std::vector<Field<Spot>> fields = {
-      position_field<Spot>(),
+  return {
       word_field({.key = "rust",
                   .meaning = "What is seen.",
                   .heading = "rust",
@@ -382,6 +368,15 @@ const std::vector<Field<Spot>>& finding_fields() {
                   .counts = yes,
                   .on_paper = "stuffed with "},
                  &Spot::stuffed),
+  };
+}
+
+// What was measured, and what goes with it.
+std::vector<Field<Spot>> fields_of_figures() {
+  using enum Counts;
+  constexpr Alone alone = Alone::yes;
+  constexpr Sale shown = Sale::shown;
+  return {
       shape_field(),
       hole_field(),
       crack_field(),
@@ -406,6 +401,23 @@ const std::vector<Field<Spot>>& finding_fields() {
       photo_field({.key = "photo", .meaning = "", .heading = "photo"}, &Spot::photos),
       note_field<Spot>(),
   };
+}
+
+}  // namespace
+
+std::vector<std::string> FieldFacts::words() const {
+  std::vector<std::string> texts;
+  for (const Term& term : terms) texts.emplace_back(term.word);
+  return texts;
+}
+
+const std::vector<Field<Spot>>& finding_fields() {
+  static const std::vector<Field<Spot>> fields = [] {
+    std::vector<Field<Spot>> all{position_field<Spot>()};
+    for (const auto& more : {fields_of_words(), fields_of_figures()})
+      all.insert(all.end(), more.begin(), more.end());
+    return all;
+  }();
   return fields;
 }
 

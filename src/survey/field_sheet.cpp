@@ -8,6 +8,7 @@
 #include <fmt/ranges.h>
 
 #include "body/walk_round.hpp"
+#include "quantity/ascii.hpp"
 #include "survey/field.hpp"
 #include "survey/free_words.hpp"
 #include "survey/written.hpp"
@@ -85,7 +86,7 @@ bool has_heading(const std::vector<Column>& columns, std::string_view heading) {
 
 // "0,82" as "0.82": where semicolons part the cells, a comma between digits is a decimal comma.
 std::string with_points(std::string text) {
-  const auto is_digit = [](char c) { return c >= '0' && c <= '9'; };
+  using quantity::is_digit;
   for (std::size_t i = 0; i + 1 < text.size(); ++i) {
     const bool starts = i == 0 || is_digit(text[i - 1]) || text[i - 1] == ' ';
     if (text[i] == ',' && starts && is_digit(text[i + 1])) text[i] = '.';

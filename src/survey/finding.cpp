@@ -7,6 +7,7 @@
 #include <fmt/format.h>
 #include <fmt/ranges.h>
 
+#include "quantity/ascii.hpp"
 #include "quantity/figure.hpp"
 #include "survey/damage_words.hpp"
 #include "survey/field.hpp"
@@ -16,6 +17,7 @@
 namespace tinworm::survey {
 namespace {
 
+using quantity::is_digit;
 using quantity::trimmed;
 using yaml::Entry;
 using yaml::Node;
@@ -62,10 +64,6 @@ const Line& repair_line() {
 
 bool holds(const std::vector<std::string>& all, std::string_view word) {
   return std::find(all.begin(), all.end(), word) != all.end();
-}
-
-bool is_digit(char c) {
-  return c >= '0' && c <= '9';
 }
 
 bool starts_number(std::string_view text) {
@@ -278,14 +276,14 @@ class LineReader {
     const DamageWord* damage = worst(words);
     if (!damage || damage->innocence == Innocence::often) return false;
     const std::string key(damage->offer.substr(0, damage->offer.find(' ')));
+    const bool recorded = entry(key) != nullptr;
     const std::string cure =
-        entry(key)                                 ? fmt::format("\"{}\" stands in the line", key)
+        recorded                                   ? fmt::format("\"{}\" stands in the line", key)
         : line_.records_damage && !damage->of_zone ? fmt::format("write \"{}\"", damage->offer)
         : damage->of_zone ? fmt::format("write \"{}\" at the zone", damage->offer)
                           : fmt::format("record it under \"found\": \"{}\"", damage->offer);
-    return refused(
-        part, fmt::format("\"{}\" would be lost among free words", damage->found), "",
-        cure + (entry(key) ? ": put a remark in quotes" : ", or put a remark in quotes"));
+    return refused(part, fmt::format("\"{}\" would be lost among free words", damage->found), "",
+                   cure + (recorded ? ": put a remark in quotes" : ", or put a remark in quotes"));
   }
 
   // The known word that the part, or its first word with something fit behind it, nearly is.
@@ -385,10 +383,6 @@ class LineReader {
   std::string last_key_;
   std::vector<std::string> told_twice_;  // keys of which that was said
 };
-
-}  // namespace
-
-namespace {
 
 // A line's parts with the name that stands before its colon.
 Node named(const Entry& line, std::vector<Entry> entries) {

@@ -7,9 +7,7 @@
 namespace tinworm::survey {
 namespace {
 
-bool is_digit(char c) {
-  return c >= '0' && c <= '9';
-}
+using quantity::is_digit;
 
 // Bytes over ASCII belong to letters of other languages.
 bool is_of_word(char c) {
@@ -48,20 +46,13 @@ std::vector<std::string> sorted_words(const std::string& name) {
 
 }  // namespace
 
-std::string lower_case(std::string_view text) {
-  std::string lower(text);
-  for (char& c : lower)
-    if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
-  return lower;
-}
-
 std::vector<std::string> words_in(std::string_view text) {
   std::vector<std::string> words;
   bool inside = false;
   for (const char c : text) {
     if (is_of_word(c)) {
       if (!inside) words.emplace_back();
-      words.back() += c >= 'A' && c <= 'Z' ? static_cast<char>(c + ('a' - 'A')) : c;
+      words.back() += lower_case(c);
     }
     inside = is_of_word(c);
   }

@@ -5,9 +5,11 @@
 #include <string_view>
 #include <vector>
 
+#include "quantity/ascii.hpp"
+
 namespace tinworm::survey {
 
-std::string lower_case(std::string_view text);  // capitals A to Z made small
+using quantity::lower_case;
 
 // Runs of letters and digits, capitals A to Z made small: "Rear end, 2nd" is rear, end, 2nd.
 std::vector<std::string> words_in(std::string_view text);

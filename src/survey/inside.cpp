@@ -5,19 +5,15 @@
 #include <fmt/format.h>
 #include <fmt/ranges.h>
 
+#include "quantity/figure.hpp"
 #include "survey/value.hpp"
 
 namespace tinworm::survey {
 namespace {
 
+using quantity::trimmed;
 using yaml::Entry;
 using yaml::Node;
-
-std::string_view trimmed(std::string_view text) {
-  const std::size_t first = text.find_first_not_of(' ');
-  if (first == std::string_view::npos) return {};
-  return text.substr(first, text.find_last_not_of(' ') - first + 1);
-}
 
 void add_drains(Page& page, Zone& zone, std::string where, Place place, Drains drains) {
   if (std::ranges::find(zone.drains_at, where, &DrainsAt::where) != zone.drains_at.end())

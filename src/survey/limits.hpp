@@ -11,7 +11,8 @@ struct Range {
   double least;
   double most;
   std::string_view unit;
-  bool of_sheet = false;  // a thickness of sheet metal: a gauge number may stand for it
+  bool of_sheet = false;       // a thickness of sheet metal: a gauge number may stand for it
+  std::string_view cure = "";  // of a figure outside, where it has one of its own
 };
 
 constexpr Range metal_range{"a metal reading", 0, 12, "mm", true};  // 0: read through a hole
@@ -26,8 +27,14 @@ constexpr Range position_range{"a position", -10'000, 10'000, "mm"};
 constexpr Range layers_range{"a number of layers", 2, 9, ""};
 constexpr Range gap_range{"a gap", 0, 200, "mm"};
 constexpr Range uncertainty_range{"a gauge's uncertainty", 0.0005, 1, "mm"};
-constexpr Range odometer_range{"an odometer reading", 0, 1'609'344, "km"};  // a million miles
-constexpr Range built_range{"the year a car was built", 1885, 2199, ""};    // first motor car: 1885
+constexpr Range odometer_range{.what = "an odometer reading",
+                               .least = 0,
+                               .most = 1'609'344,  // a million miles
+                               .unit = "km",
+                               .cure =
+                                   "over a million miles is a slip of the pen: look at the "
+                                   "figures"};
+constexpr Range built_range{"the year a car was built", 1885, 2199, ""};  // first motor car: 1885
 constexpr Range money_range{"a price", 0.01, 1'000'000'000, ""};
 
 constexpr std::size_t name_characters = 80;

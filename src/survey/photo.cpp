@@ -5,11 +5,13 @@
 
 #include <fmt/format.h>
 
+#include "quantity/ascii.hpp"
 #include "survey/value.hpp"
 
 namespace tinworm::survey {
 namespace {
 
+using quantity::is_digit;
 using yaml::Node;
 
 bool is_number(std::string_view text) {
@@ -20,10 +22,6 @@ std::string cure_of(std::string_view written) {
   if (written.find('.') != std::string_view::npos) return "save the picture as JPEG";
   const bool is_word = !written.empty() && std::isalpha(static_cast<unsigned char>(written[0]));
   return is_word ? "words go into the note" : "";
-}
-
-bool is_digit(char c) {
-  return c >= '0' && c <= '9';
 }
 
 bool is_jpeg(std::string_view path) {

@@ -105,9 +105,8 @@ std::optional<body::Side> gap_side(Page& page, const Node& node) {
   return std::nullopt;
 }
 
-Opened read_opening(Page& page, const std::string& zone, const Entry& entry) {
+Opened read_opening(Page& page, const Entry& entry) {
   Opened opened;
-  opened.zone = zone;
   opened.where = entry.key;
   opened.place = entry.key_place;
   MapReader map(entry.value, page.problems, "what the cut showed");
@@ -193,18 +192,19 @@ std::vector<Opened> read_opened(Page& page, const Node& node, const Survey& surv
   std::vector<Opened> all;
   const MapReader zones(node, page.problems, "\"opened\"");
   for (const Entry& zone : node.entries) {
-    std::string key = zone.key;
-    if (is_own_zone(key)) {
-      if (std::ranges::find(survey.own, key, &OwnZone::key) == survey.own.end())
-        page.add({zone.key_place, "the survey has no such zone of its own", key, "", ""});
-    } else if (const auto number = zone_number(page, zone.key_place, key)) {
-      key = std::to_string(*number);
-    } else {
-      continue;
-    }
+    const bool own = is_own_zone(zone.key);
+    const auto number = own ? std::optional(0) : zone_number(page, zone.key_place, zone.key);
+    if (!number) continue;
+    if (own && !survey.own_zone(zone.key))
+      page.add({zone.key_place, "the survey has no such zone of its own", zone.key, "", ""});
+    const std::string key = own ? zone.key : std::to_string(*number);
     const MapReader places(zone.value, page.problems, fmt::format("what was opened in {}", key));
     if (!places.is_map()) continue;
-    for (const Entry& place : zone.value.entries) all.push_back(read_opening(page, key, place));
+    for (const Entry& place : zone.value.entries) {
+      all.push_back(read_opening(page, place));
+      all.back().zone = *number;
+      if (own) all.back().own = zone.key;
+    }
   }
   return all;
 }

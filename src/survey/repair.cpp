@@ -4,6 +4,7 @@
 
 #include "survey/field.hpp"
 #include "survey/finding.hpp"
+#include "survey/station.hpp"
 #include "survey/value.hpp"
 
 namespace tinworm::survey {
@@ -15,13 +16,6 @@ using yaml::Node;
 
 constexpr std::string_view one_line = "- let-in, seam-weld, 300x120, 2021-05, cut-out, sound";
 
-void stand_at_station(Repair& repair, const body::Zone& zone) {
-  const auto station = std::ranges::find(zone.stations, repair.name, &body::Station::name);
-  if (station == zone.stations.end()) return;
-  repair.at = {station->at.x_mm, station->at.y_mm, station->at.z_mm};
-  repair.at_station = true;
-}
-
 // `complete` is false where parts of a line could not be read: the kind may have been among them.
 Repair read_repair(Page& page, const Node& node, const body::Zone* zone, bool complete) {
   Repair repair;
@@ -31,7 +25,7 @@ Repair read_repair(Page& page, const Node& node, const body::Zone* zone, bool co
     repair.name = name_of(page, *name, "where a repair is");
   if (complete) map.required("kind");
   read_fields(page, map, repair_fields(), repair);
-  if (zone && !node.find("at")) stand_at_station(repair, *zone);
+  if (zone) stand_at_station(repair, node.find("at") != nullptr, *zone);
   map.finish();
   return repair;
 }

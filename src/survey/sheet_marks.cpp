@@ -9,6 +9,7 @@
 
 #include <fmt/format.h>
 
+#include "quantity/ascii.hpp"
 #include "yaml/characters.hpp"
 
 namespace tinworm::survey {
@@ -125,12 +126,6 @@ std::optional<Problem> mark_in(const std::string& cell, std::string_view column)
   return is_of_figures(column) ? more_than_figures(cell) : std::nullopt;
 }
 
-std::string lower(std::string text) {
-  for (char& c : text)
-    if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
-  return text;
-}
-
 // Where a thing was found, and words on it, say nothing yet.
 bool says_something(const Record& record, const std::vector<std::string>& columns) {
   constexpr std::array<std::string_view, 7> not_yet{"zone", "hint",  "station", "kind",
@@ -153,7 +148,8 @@ std::vector<SheetProblem> take_out_marks(std::vector<Record>& records) {
   std::vector<SheetProblem> problems;
   if (records.empty()) return problems;
   std::vector<std::string> columns;
-  for (const std::string& cell : records.front().cells) columns.push_back(lower(cell));
+  for (const std::string& cell : records.front().cells)
+    columns.push_back(quantity::lower_case(cell));
   for (std::size_t i = 1; i < records.size(); ++i) {
     Record& record = records[i];
     const std::size_t before = problems.size();

@@ -3,7 +3,7 @@
 #include <algorithm>
 
 #include "survey/field.hpp"
-#include "survey/free_words.hpp"
+#include "survey/station.hpp"
 #include "survey/value.hpp"
 
 namespace tinworm::survey {
@@ -11,19 +11,6 @@ namespace {
 
 using yaml::MapReader;
 using yaml::Node;
-
-// Capitals and hyphens make no other place: "Rear-End" is the station "rear end" from here on, so
-// that it is found again over the years.
-void stand_at_station(Spot& spot, bool placed, const body::Zone& zone) {
-  const std::vector<std::string> words = words_in(spot.name);
-  const auto station = std::ranges::find_if(
-      zone.stations, [&](const body::Station& each) { return words_in(each.name) == words; });
-  if (station == zone.stations.end()) return;
-  spot.name = station->name;
-  if (placed) return;
-  spot.at = {station->at.x_mm, station->at.y_mm, station->at.z_mm};
-  spot.at_station = true;
-}
 
 bool records_something(const Spot& spot) {
   return std::ranges::any_of(finding_fields(), [&](const Field<Spot>& field) {

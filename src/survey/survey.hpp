@@ -143,6 +143,8 @@ struct Repair {
   std::vector<Photo> photos;
   std::string note;
   Place place;
+
+  std::vector<Joint> joints() const;  // all of them, in the order recorded
   bool operator==(const Repair&) const = default;
 };
 
@@ -206,8 +208,9 @@ struct Also {        // what else the owner must know
   bool operator==(const Also&) const = default;
 };
 
-struct Opened {      // after work: what the cut showed
-  std::string zone;  // "51", "own-a"
+struct Opened {     // after work: what the cut showed
+  int zone = 0;     // 0: an own zone
+  std::string own;  // key of an own zone
   std::string where;
   std::optional<PartialDate> date;
   std::vector<double> metal_mm;
@@ -246,6 +249,10 @@ struct Survey {
   std::vector<Also> also;
   std::vector<Opened> opened;
   Price price;
+
+  // What it says of a zone of the plan, or with `number` 0 of one of its own; null: nothing.
+  const Zone* zone(int number, const std::string& own) const;
+  const OwnZone* own_zone(std::string_view key) const;  // null: it has none of that key
   bool operator==(const Survey&) const = default;
 };
 

@@ -29,7 +29,7 @@ std::string with_unit(double value, std::string_view unit) {
 }
 
 std::string cure_outside(const Page& page, const Node& node, const Range& range) {
-  if (range.unit == "km") return "over a million miles is a slip of the pen: look at the figures";
+  if (!range.cure.empty()) return std::string(range.cure);
   const bool bare = node.text.find_first_not_of("0123456789. ") == std::string::npos;
   if (!bare || range.unit != "mm") return "";
   return page.units == quantity::Units::inch ? "a number without a unit is in inches in this survey"

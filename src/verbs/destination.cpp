@@ -6,6 +6,7 @@
 
 #include <fmt/format.h>
 
+#include "quantity/ascii.hpp"
 #include "verbs/command_error.hpp"
 #include "yaml/characters.hpp"
 #include "yaml/problem.hpp"
@@ -145,10 +146,7 @@ Destination destination(const Wanted& wanted) {
 std::string ending_of(const std::string& path) {
   std::string ending = fs::path(path).extension().string();
   if (ending.empty()) return ending;
-  ending.erase(0, 1);
-  std::transform(ending.begin(), ending.end(), ending.begin(),
-                 [](char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c + 32) : c; });
-  return ending;
+  return quantity::lower_case(std::string_view(ending).substr(1));
 }
 
 bool names_folder(const std::string& path) {

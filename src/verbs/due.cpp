@@ -11,7 +11,6 @@
 #include "history/archive.hpp"
 #include "output/due.hpp"
 #include "output/weigh_json.hpp"
-#include "rules/rules.hpp"
 #include "verbs/in_order.hpp"
 #include "verbs/over_surveys.hpp"
 #include "verbs/sink.hpp"
@@ -78,14 +77,6 @@ std::optional<history::Due> due_of(const Archive& archive, const std::vector<std
   return history::due_of(std::move(results), rules.constants);
 }
 
-std::string rules_of(const RulesInForce& rules) {
-  weighing::Result none;
-  none.rules = rules.file;
-  none.rules_name = rules.name;
-  none.rules_changed = rules::changed(rules.constants);
-  return weighing::rules_text(none);
-}
-
 std::string text_of(const output::DueList& list, const DueOptions& options,
                     const Streams& streams) {
   if (options.to.kind == Kind::json)
@@ -107,7 +98,7 @@ ExitStatus run(const DueOptions& options, const Streams& streams) {
   output::DueList list;
   list.today = today("due");
   list.unread = archive.unread;
-  list.rules = rules_of(*rules);
+  list.rules = weighing::rules_text(of_rules_alone(*rules));
   const std::vector<std::vector<std::size_t>> cars = history::by_car(archive.filed);
   std::size_t taken = 0;
   in_order(

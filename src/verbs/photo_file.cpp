@@ -9,6 +9,7 @@
 #include "output/file_error.hpp"
 #include "output/whole_file.hpp"
 #include "photos/limits.hpp"
+#include "quantity/ascii.hpp"
 #include "survey/photo.hpp"
 
 namespace tinworm::verbs {
@@ -23,13 +24,6 @@ bool is_inside(const fs::path& file, const fs::path& folder) {
          folder.end();
 }
 
-std::string in_lower_case(std::string text) {
-  std::transform(text.begin(), text.end(), text.begin(), [](char letter) {
-    return letter >= 'A' && letter <= 'Z' ? static_cast<char>(letter - 'A' + 'a') : letter;
-  });
-  return text;
-}
-
 // Cameras write IMG_14.JPG where a survey has IMG_14.jpg.
 std::string other_case(const fs::path& wanted) {
   const std::string name = wanted.filename().string();
@@ -37,7 +31,7 @@ std::string other_case(const fs::path& wanted) {
   for (fs::directory_iterator entry(wanted.parent_path(), unreadable), end;
        !unreadable && entry != end; entry.increment(unreadable)) {
     const std::string there = entry->path().filename().string();
-    if (there != name && in_lower_case(there) == in_lower_case(name)) return there;
+    if (there != name && quantity::lower_case(there) == quantity::lower_case(name)) return there;
   }
   return {};
 }

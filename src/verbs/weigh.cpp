@@ -51,15 +51,19 @@ std::string text_of(const weighing::Result& result, const WeighOptions& options,
 
 // Above a table of many surveys, which has no room for it in each line.
 std::string rules_of_many(const RulesInForce& rules, const output::TextStyle& style) {
-  weighing::Result none;
-  none.rules = rules.file;
-  none.rules_name = rules.name;
-  none.rules_changed = rules::changed(rules.constants);
-  const std::string block = output::rules_block(none, style);
+  const std::string block = output::rules_block(of_rules_alone(rules), style);
   return block.empty() ? "" : block + "\n";
 }
 
 }  // namespace
+
+weighing::Result of_rules_alone(const RulesInForce& rules) {
+  weighing::Result result;
+  result.rules = rules.file;
+  result.rules_name = rules.name;
+  result.rules_changed = rules::changed(rules.constants);
+  return result;
+}
 
 weighing::Result weighed(const Loaded& loaded, const RulesInForce& rules) {
   weighing::Result result = weighing::weigh(*loaded.survey, rules.constants);

@@ -18,4 +18,7 @@ ExitStatus run(const WeighOptions& options, const Streams& streams);
 // anything.
 weighing::Result weighed(const Loaded& loaded, const RulesInForce& rules);
 
+// Without a survey: it says which rules are changed, for lists of many.
+weighing::Result of_rules_alone(const RulesInForce& rules);
+
 }  // namespace tinworm::verbs

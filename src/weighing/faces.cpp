@@ -3,7 +3,6 @@
 #include <algorithm>
 #include <cmath>
 #include <limits>
-#include <sstream>
 
 #include "weighing/nearness.hpp"
 
@@ -11,13 +10,6 @@ namespace tinworm::weighing {
 namespace {
 
 constexpr double tie_mm = 1e-6;
-
-std::vector<std::string> names_of(const std::string& path) {
-  std::istringstream words(path);
-  std::vector<std::string> names;
-  for (std::string name; words >> name;) names.push_back(name);
-  return names;
-}
 
 // The extents of a place in the section's plane.
 geometry::Rect in_plane(const geometry::Box3& place, body::Axis axis) {
@@ -54,7 +46,7 @@ double distance_mm(const Face& face, const geometry::Rect& place) {
 std::vector<Face> faces(const body::Box& box) {
   std::vector<Face> all;
   for (std::size_t w = 0; w < box.walls.size(); ++w) {
-    const std::vector<std::string> names = names_of(box.walls[w].path);
+    const std::vector<std::string> names = body::points_on(box.walls[w].path);
     double start_mm = 0;
     for (std::size_t i = 1; i < names.size(); ++i) {
       const geometry::Point a = box.points.at(names[i - 1]), b = box.points.at(names[i]);
@@ -70,7 +62,7 @@ body::Box by_faces(const body::Box& box) {
   body::Box split = box;
   split.walls.clear();
   for (const body::BoxWall& wall : box.walls) {
-    const std::vector<std::string> names = names_of(wall.path);
+    const std::vector<std::string> names = body::points_on(wall.path);
     for (std::size_t i = 1; i < names.size(); ++i)
       split.walls.push_back({names[i - 1] + " " + names[i], wall.zone, wall.place});
   }

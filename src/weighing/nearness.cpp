@@ -60,11 +60,6 @@ Bearing bearing(const body::Mount& mount, const body::Zone& zone, const body::Pl
   return {near, mount.what, mount.carries, distance_mm, zone.doubler};
 }
 
-// Where the two coordinates that a place needs are known.
-bool is_placed(const survey::Position& at) {
-  return at.x_mm.has_value() + at.y_mm.has_value() + at.z_mm.has_value() >= 2;
-}
-
 void set_tank(Nearness& found, double distance_mm, bool sure) {
   const auto least = [&](std::optional<double>& known) {
     known = std::min(known.value_or(distance_mm), distance_mm);
@@ -125,6 +120,10 @@ geometry::Box3 place_of(const survey::Position& at, const std::optional<survey::
     extent(box, axis) = {*centre - half, *centre + half};
   }
   return box;
+}
+
+bool is_placed(const survey::Position& at) {
+  return at.x_mm.has_value() + at.y_mm.has_value() + at.z_mm.has_value() >= 2;
 }
 
 Near Nearness::near() const {

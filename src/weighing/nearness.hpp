@@ -24,6 +24,9 @@ std::optional<double> coordinate(const survey::Position& at, body::Axis axis);
 geometry::Box3 place_of(const survey::Position& at, const std::optional<survey::Size>& size,
                         const body::Zone& zone);
 
+// Whether the two coordinates that a place needs are known.
+bool is_placed(const survey::Position& at);
+
 struct Nearness {
   Bearing sure;    // near: no where nothing is sure
   Bearing may_be;  // at worst, if the place lies where it may; never less than `sure`

@@ -208,7 +208,7 @@ class Finder {
     if (spot.found && spot.signs.thick_coat)
       place(i, spot, "thick-coat", "the magnet holds badly",
             "the magnet holds badly: a thick coat");
-    if (spot.found && spot.signs.stuffed)
+    if (spot.found && spot.stuffed)
       place(i, spot, "stuffed", "stuffed: what is behind isn't known",
             "what is behind isn't known");
     const bool reaches =

@@ -26,12 +26,6 @@ bool may_be_welded_well(RepairKind kind) {
          kind == RepairKind::new_panel || kind == RepairKind::plated_over;
 }
 
-std::vector<Joint> joints_of(const survey::Repair& repair) {
-  std::vector<Joint> all = repair.other_joints;
-  if (repair.joint) all.insert(all.begin(), *repair.joint);
-  return all;
-}
-
 // Joined in several ways, it is as good as the worst of them.
 Answer by_joint(RepairKind kind, const std::vector<Joint>& joints) {
   const auto is_as_factory = [&](Joint joint) {
@@ -58,7 +52,7 @@ Answer by_make(const survey::Repair& repair) {
   if (repair.layers) return {false, fmt::format("{} sheets on one another", *repair.layers)};
   if (!repair.joint && plate) return {false, "a plate whose weld isn't recorded"};
   if (!repair.joint) return {std::nullopt, "how it is joined isn't recorded"};
-  return by_joint(repair.kind, joints_of(repair));
+  return by_joint(repair.kind, repair.joints());
 }
 
 Answer answer(const survey::Repair& repair) {
@@ -85,7 +79,7 @@ std::string size_text(const survey::Size& size, quantity::Units units) {
 std::string text_of(const survey::Repair& repair, quantity::Units units) {
   std::string text = repair.name.empty() ? "" : repair.name + ": ";
   text += word(repair.kind);
-  for (const Joint joint : joints_of(repair)) text += fmt::format(", {}", word(joint));
+  for (const Joint joint : repair.joints()) text += fmt::format(", {}", word(joint));
   if (repair.sides) text += fmt::format(", {}", word(*repair.sides));
   if (repair.layers) text += fmt::format(", {} layers", *repair.layers);
   if (repair.size) text += ", " + size_text(*repair.size, units);

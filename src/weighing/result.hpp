@@ -83,10 +83,9 @@ struct Signs {
   bool hole = false;     // of any size, a pinhole too
   bool pinhole = false;  // a small hole in sound metal
   double hole_mm = 0;    // the greater direction of the largest
-  bool gives = false, breaks = false, stuffed = false;
-  bool thick_coat = false;          // the magnet holds badly
-  bool alone = false;               // nothing but the hole is recorded of the place
-  std::vector<survey::Size> holes;  // as recorded, the largest first; none: of no known size
+  bool gives = false, breaks = false;
+  bool thick_coat = false;  // the magnet holds badly
+  bool alone = false;       // nothing but the hole is recorded of the place
   std::optional<double> crack_mm;
   bool judged_likely_new = false;  // a blister, bleed, seam or dull note and no reading
 };
@@ -183,7 +182,7 @@ struct Reason {
   std::string own;
   std::string spot;
   std::string text;  // what, with its figure
-  std::string rule;  // "weak-near-mount"
+  std::string rule;  // "into-mount"
   std::string source;
 };
 
@@ -223,6 +222,8 @@ struct WallLeft {
   double width_mm = 0, sheet_mm = 0;  // of the whole layer there
   double gone_mm = 0;                 // of the width, covered by weak, holed or breaking places
   double left = 1;                    // metal left of the layer, 0 to 1
+
+  double area_mm2() const { return width_mm * sheet_mm; }
 };
 
 // What is left of a box's wall metal at the place along it where least is.
@@ -233,6 +234,9 @@ struct SectionLeft {
   std::vector<WallLeft> walls;    // at the likely figure, in the plan's order
   bool all_layers = false;        // every layer weak, holed or breaking near one place
   bool gone = false, may_go = false;
+
+  double area_mm2() const;       // of all walls, whole
+  double left_area_mm2() const;  // what is left of it
 };
 
 struct BoxResult {

@@ -139,12 +139,11 @@ class Boxed {
 
   // All holes of a place beside one another across the box.
   std::optional<survey::Size> holes_together(const Spot& spot) const {
-    if (spot.signs.holes.empty())
+    if (spot.holes.empty())
       return spot.size_assumed ? std::nullopt
                                : std::optional(survey::Size{rules_.hole_mm, rules_.hole_mm});
-    survey::Size all = spot.signs.holes.front();
-    for (std::size_t i = 1; i < spot.signs.holes.size(); ++i)
-      all.across_mm += spot.signs.holes[i].across_mm;
+    survey::Size all = spot.holes.front();
+    for (std::size_t i = 1; i < spot.holes.size(); ++i) all.across_mm += spot.holes[i].across_mm;
     return all;
   }
 
@@ -160,7 +159,7 @@ class Boxed {
     if (is_hole(spot)) add(spot, zone, holes_together(spot), 0, all);
     const bool counts = low || spot.beside_by_measure_or_hand;
     if (counts && is_weak(spot, end)) add(spot, zone, spot.size, spot.beside.*end, all);
-    if (low && spot.signs.stuffed) add(spot, zone, spot.size, 0, all);
+    if (low && spot.stuffed) add(spot, zone, spot.size, 0, all);
   }
 
   void add_repair(std::size_t layer, Spot& spot, std::vector<Gone>& all) const {
@@ -269,7 +268,7 @@ class Boxed {
   };
 
   bool is_large(const Spot& spot) const {
-    if (!spot.size && spot.signs.holes.empty()) return true;
+    if (!spot.size && spot.holes.empty()) return true;
     if (spot.size_assumed) return true;
     double greater = spot.signs.hole_mm;
     if (spot.size) greater = std::max({greater, spot.size->along_mm, spot.size->across_mm});
@@ -284,7 +283,7 @@ class Boxed {
         if (!spot.found || spot.is_repair || !is_large(spot)) continue;
         if (!lies_in(spot, *facts_[i].plan, box_, faces_, rules_)) continue;
         const bool weak = is_weak(spot, end) && (low || spot.beside_by_measure_or_hand);
-        if (!weak && !is_hole(spot) && !(low && spot.signs.stuffed)) continue;
+        if (!weak && !is_hole(spot) && !(low && spot.stuffed)) continue;
         const Extents of = extents(spot.size, *facts_[i].plan, box_, rules_);
         found.push_back({i, along(spot.at, of.along_mm, box_), &spot});
       }

@@ -58,7 +58,7 @@ std::vector<Piece> pieces(const std::vector<Spot>& spots, const body::Zone& zone
   for (const Spot& spot : spots) {
     if (!spot.found) continue;
     const bool hole = spot.signs.hole && !spot.signs.pinhole;
-    if (hole) all.push_back(piece(spot, zone, along_of(spot.signs.holes), {0, 0, 0}, rules));
+    if (hole) all.push_back(piece(spot, zone, along_of(spot.holes), {0, 0, 0}, rules));
     if (hole && spot.signs.alone) continue;
     const bool sized = spot.size && !spot.size_assumed;
     all.push_back(piece(spot, zone, sized ? std::optional(spot.size->along_mm) : std::nullopt,

@@ -56,7 +56,7 @@ Condition condition(const Spot& spot, const Zone& zone, At end, const rules::Rul
   is.pinhole = spot.signs.pinhole;
   is.holed = spot.signs.hole && !spot.signs.pinhole;
   is.over_25 = spot.signs.hole_mm > rules.hole_mm + tolerance_mm;
-  is.stuffed = spot.signs.stuffed;
+  is.stuffed = spot.stuffed.has_value();
   is.likely_new = !spot.by_measure_or_hand && is_likely_new(spot, zone, rules);
   if (low && (is.stuffed || is.likely_new)) is.holed = is.over_25 = true;
   return is;
@@ -157,9 +157,6 @@ std::string default_source(std::string_view rule) {
     return "UK MOT inspection manual, cars, Appendix A section 3 (light tapping: corroded or "
            "filled "
            "metal sounds duller)";
-  if (rule == "stuffed")
-    return "metal behind foam, paper, board, mesh or cement isn't there until somebody shows it "
-           "(common practice)";
   if (rule == "skin-holed")
     return "a holed skin lets water in and carries no load (common practice)";
   return "common practice";
@@ -313,6 +310,7 @@ bool is_known(const Zone& zone, const ZoneFacts& facts) {
 }
 
 std::vector<body::Side> sides_of(const survey::Gap& gap) {
+  if (gap.side) return {*gap.side};
   const std::vector<std::string> words = survey::words_in(gap.where);
   std::vector<body::Side> named;
   for (const body::Side side : {body::Side::left, body::Side::right})

@@ -39,7 +39,7 @@ Level level_at_low(const Spot& spot, const Zone& zone, const rules::Rules& rules
 // Whether a part was felt firm, measured, scoped, or is a single sheet seen bare.
 bool is_known(const Zone& zone, const ZoneFacts& facts);
 
-// The sides that a gap's words name; both where they name none.
+// The side that a gap tells, else those that its words name; both where they name none.
 std::vector<body::Side> sides_of(const survey::Gap& gap);
 
 // Whether a gap differs between wheels and lift by as much as tells of a shell that bends.

@@ -26,6 +26,18 @@ std::string why_not_seen(const survey::Seen& seen) {
 
 }  // namespace
 
+double SectionLeft::area_mm2() const {
+  double area_mm2 = 0;
+  for (const WallLeft& wall : walls) area_mm2 += wall.area_mm2();
+  return area_mm2;
+}
+
+double SectionLeft::left_area_mm2() const {
+  double area_mm2 = 0;
+  for (const WallLeft& wall : walls) area_mm2 += wall.area_mm2() * wall.left;
+  return area_mm2;
+}
+
 const Zone* Result::zone(int number) const {
   const auto found = std::ranges::find_if(
       zones, [&](const Zone& z) { return z.own.empty() && z.number == number; });

@@ -54,9 +54,9 @@ void thin_by_spot(const Setting& in, const Spot& spot, const ZoneFacts& facts, E
           {stretch.low, stretch.high, of.across_mm.value_or(in.faces[f].length_mm), lambda});
   };
   const bool hole = spot.signs.hole && !spot.signs.pinhole;
-  for (const survey::Size& size : spot.signs.holes)
+  for (const survey::Size& size : spot.holes)
     if (hole) thin(size, 0);
-  if (hole && spot.signs.alone && !spot.signs.holes.empty()) return;
+  if (hole && spot.signs.alone && !spot.holes.empty()) return;
   thin(spot.size, hole && !spot.signs.alone ? spot.beside.*end : spot.metal.weighed.*end);
 }
 

@@ -117,17 +117,11 @@ Signs signs_of(const survey::Spot& spot, bool pinhole, const rules::Rules& rules
   Signs signs;
   signs.hole = holed(spot);
   signs.pinhole = signs.hole && pinhole;
-  if (spot.hole) {
-    signs.holes = spot.other_holes;
-    signs.holes.insert(signs.holes.begin(), *spot.hole);
-    signs.hole_mm = std::max(spot.hole->along_mm, spot.hole->across_mm);
-  } else if (signs.hole) {
-    signs.hole_mm = rules.hole_mm;
-  }
+  if (signs.hole)
+    signs.hole_mm = spot.hole ? std::max(spot.hole->along_mm, spot.hole->across_mm) : rules.hole_mm;
   signs.alone = hole_alone(spot);
   signs.gives = gives(spot);
   signs.breaks = breaks(spot);
-  signs.stuffed = spot.stuffed.has_value();
   const bool filler = std::ranges::find(spot.shapes, survey::Shape::filler) != spot.shapes.end();
   signs.thick_coat =
       filler || spot.magnet == survey::Magnet::weak || spot.magnet == survey::Magnet::none;
@@ -229,10 +223,9 @@ std::vector<bool> pinholes(const survey::Zone& entry, const ZoneBaseline& baseli
 // Without a place a repair lies on its whole zone.
 Nearness nearness_of(const survey::Repair& repair, const body::Zone& zone, const Context& context) {
   const body::Plan& plan = *context.survey.body;
-  const auto& at = repair.at;
-  const bool placed = at.x_mm.has_value() + at.y_mm.has_value() + at.z_mm.has_value() >= 2;
-  return placed ? nearness(at, repair.size, zone, context.mounts, plan, context.rules)
-                : nearness_of_whole(zone, context.mounts, plan, context.rules);
+  return is_placed(repair.at)
+             ? nearness(repair.at, repair.size, zone, context.mounts, plan, context.rules)
+             : nearness_of_whole(zone, context.mounts, plan, context.rules);
 }
 
 // What a spot is measured against where a repair renewed the metal: the repair's own sheet, else

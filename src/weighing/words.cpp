@@ -132,7 +132,7 @@ const char* how(const Spot& spot) {
 
 std::string metal_text(const Spot& spot) {
   const MetalLeft& metal = spot.metal;
-  if (spot.signs.stuffed) return "the metal behind is not there until somebody shows it";
+  if (spot.stuffed) return "the metal behind is not there until somebody shows it";
   if (spot.signs.crack_mm && spot.metal.kind == SpanKind::envelope)
     return "past the limit whatever its metal";
   if (spot.step == Step::holed && metal.weighed.high <= 0) return "no metal left";

@@ -252,6 +252,13 @@ Problem after_document(const SyntaxMistake& mistake, std::string_view source) {
           "check the indentation, or quote the value above"};
 }
 
+// Text that | or > announces: nothing else that the scanner looks back to begins so.
+bool begins_block_text(const SyntaxMistake& mistake, std::string_view source) {
+  if (mistake.context_place.line == 0) return false;
+  const std::string_view first = spot_at(source, mistake.context_place).character;
+  return first == "|" || first == ">";
+}
+
 // `film: >2000` is meant as more than 2000.
 Problem block_header(const SyntaxMistake& mistake, std::string_view source) {
   const Spot spot = spot_at(source, mistake.context_place);
@@ -318,7 +325,7 @@ Problem explain(const SyntaxMistake& mistake, std::string_view source) {
   if (mistake.context.ends_with("a quoted scalar")) return quoted_text(mistake, source);
   if (auto open = quote_left_open(mistake)) return *open;
   if (auto tab = tab_indentation(mistake, source)) return *tab;
-  if (mistake.context == "while scanning a block scalar") return block_header(mistake, source);
+  if (begins_block_text(mistake, source)) return block_header(mistake, source);
   for (const Known& entry : known)
     if (mistake.problem == entry.message) return entry.explain(mistake, source);
   for (const Fixed& entry : fixed)

@@ -29,8 +29,8 @@ TEST(Parts, AreFoundByNumberOrByTheirOwnKey) {
   for (const auto& each : cases) {
     ASSERT_NE(part(result, each.number, each.own), nullptr) << each.title;
     EXPECT_EQ(title_of(result, each.number, each.own), each.title);
-    ASSERT_NE(entry_of(result, each.number, each.own), nullptr) << each.title;
-    EXPECT_EQ(entry_of(result, each.number, each.own)->note, each.note);
+    ASSERT_NE(result.survey.zone(each.number, each.own), nullptr) << each.title;
+    EXPECT_EQ(result.survey.zone(each.number, each.own)->note, each.note);
     EXPECT_EQ(on_sheet(each.number), each.sheet);
   }
 }
@@ -41,8 +41,8 @@ TEST(Parts, ThatAreNotThereAreNull) {
   const weighing::Result result = scene::fixture::weighed(survey);
   EXPECT_EQ(part(result, 99, ""), nullptr);
   EXPECT_EQ(part(result, 0, "own-a"), nullptr);
-  EXPECT_EQ(entry_of(result, 51, ""), nullptr);
-  EXPECT_EQ(entry_of(result, 0, "own-a"), nullptr);
+  EXPECT_EQ(result.survey.zone(51, ""), nullptr);
+  EXPECT_EQ(result.survey.zone(0, "own-a"), nullptr);
   EXPECT_EQ(title_of(result, 0, "own-a"), "own-a");
 }
 

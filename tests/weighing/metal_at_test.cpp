@@ -152,7 +152,7 @@ TEST(MetalAt, StuffingSaysThatTheMetalIsGone) {
   expect_span(got.metal.weighed, {0, .15, .50});
   EXPECT_EQ(got.step, Step::weak);
   EXPECT_EQ(got.evidence, Evidence::felt);
-  EXPECT_TRUE(got.found && got.by_measure_or_hand && got.signs.stuffed);
+  EXPECT_TRUE(got.found && got.by_measure_or_hand && got.stuffed);
   found.hole = survey::Size{40, 25};
   const Spot holed = weighed(found);
   expect_span(holed.metal.weighed, {0, 0, 0});

@@ -423,5 +423,20 @@ TEST(Repair, IsReliedOnByKindJointAndState) {
     EXPECT_EQ(judge(c.repair, body::Role::main).reliable, c.reliable) << "row " << row++;
 }
 
+TEST(Gap, IsOnTheSideItTells) {
+  using body::Side;
+  const struct {
+    survey::Gap gap;
+    std::vector<Side> sides;
+  } cases[] = {
+      {{.where = "door, rear edge", .side = Side::left}, {Side::left}},
+      {{.where = "left door", .side = Side::right}, {Side::right}},  // what is told counts
+      {{.where = "left door, rear edge"}, {Side::left}},
+      {{.where = "right and left door"}, {Side::left, Side::right}},
+      {{.where = "door, rear edge"}, {Side::left, Side::right}},
+  };
+  for (const auto& each : cases) EXPECT_EQ(sides_of(each.gap), each.sides) << each.gap.where;
+}
+
 }  // namespace
 }  // namespace tinworm::weighing
