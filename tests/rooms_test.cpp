@@ -61,6 +61,7 @@ TEST(Rooms, HoldTheLibrariesThatAreTheirsAlone) {
       {std::regex(R"(#include *[<"](jpeglib|jerror|turbojpeg|libexif/))"), {"photos"}},
       {std::regex(R"(#include *[<"](geos_c|boost/geometry))"), {"geometry"}},
       {std::regex(R"(#include *[<"]openssl/)"), {"output"}},
+      {std::regex(R"(#include *[<"]qpdf/)"), {"attachments"}},
       {std::regex(R"(#include *[<"]CLI/)"), {"verbs"}},
   };
   std::set<std::string> users_of_command_line;
