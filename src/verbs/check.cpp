@@ -7,15 +7,14 @@
 #include <fmt/format.h>
 #include <nlohmann/json.hpp>
 
-#include "output/fingerprint.hpp"
 #include "output/weigh_json.hpp"
-#include "output/whole_file.hpp"
 #include "verbs/command_error.hpp"
 #include "verbs/matches.hpp"
 #include "verbs/over_surveys.hpp"
 #include "verbs/photo_file.hpp"
 #include "verbs/plan_shelf.hpp"
 #include "verbs/source_date.hpp"
+#include "verbs/survey_file.hpp"
 #include "verbs/surveys.hpp"
 #include "verbs/weigh.hpp"
 #include "weighing/advice.hpp"
@@ -101,7 +100,7 @@ std::string json_of(const Loaded& loaded, const std::vector<Advice>& advice,
   for (const Advice& each : advice) questions.push_back(text(each));
   return output::json_text({{"tinworm", TINWORM_VERSION},
                             {"kind", "check"},
-                            {"file", fs::path(loaded.file).filename()},
+                            {"file", loaded.name},
                             {"sha256", loaded.sha256},
                             {"rules", changed.empty() ? "default" : rules.file},
                             {"rules_changed", changed},
@@ -154,9 +153,8 @@ std::vector<Advice> advice_on(const Loaded& loaded, const Loaded* before, const 
 // By its bytes alone: a survey with mistakes has a fingerprint too.
 ExitStatus hold_against(const CheckOptions& options, const Streams& streams) {
   const std::string& file = options.files.front();
-  const Match found =
-      match({file, output::sha256(output::read_whole(file, most_bytes)), options.matches,
-             options.common.rules, options.rates, options.common.panels});
+  const Match found = match({file, read_survey_file(file).sha256, options.matches,
+                             options.common.rules, options.rates, options.common.panels});
   streams.print(found.text);
   streams.complain(found.messages);
   return found.belonging == Belonging::identical ? done : errors_in_files;

@@ -14,6 +14,7 @@
 #include "verbs/picture.hpp"
 #include "verbs/record.hpp"
 #include "verbs/record_words.hpp"
+#include "verbs/survey_file.hpp"
 #include "verbs/weigh.hpp"
 #include "yaml/characters.hpp"
 
@@ -46,8 +47,8 @@ std::vector<scene::Page> pages_of(const weighing::Result& result, const MapOptio
   return {*page};
 }
 
-Outcome draw(const Loaded& loaded, const RulesInForce& rules, const std::string& output,
-             const MapOptions& options) {
+Outcome draw(const Loaded& loaded, PlanShelf& plans, const RulesInForce& rules,
+             const std::string& output, const MapOptions& options) {
   const weighing::Result result = weighed(loaded, rules);
   const auto pages = pages_of(result, options);
   if (pages.empty()) {
@@ -58,10 +59,12 @@ Outcome draw(const Loaded& loaded, const RulesInForce& rules, const std::string&
             wrong_command};
   }
   painting::Warnings warnings;
-  const std::string picture = picture_of(
+  std::string picture = picture_of(
       pages,
       metadata_of("map", result, record_of(words_of(options), options.to.kind, {result}, rules)),
       options.to.kind, options.picture, warnings);
+  if (options.to.kind == Kind::pdf && options.with_private)
+    picture = attachments::with_attachments(picture, to_carry(loaded, plans, rules, nullptr));
   if (options.to.kind != Kind::pdf && pages.size() > 1) {
     warnings.push_back(
         result.rules_changed.empty()
@@ -105,7 +108,7 @@ ExitStatus run(const MapOptions& options, const Streams& streams) {
   const Work work = [&](const std::string& file) -> Outcome {
     const Loaded loaded = load_survey(file, plans);
     if (!loaded.survey) return {{}, loaded.mistakes, {}, errors_in_files};
-    Outcome outcome = draw(loaded, *rules, output_of(file, options), options);
+    Outcome outcome = draw(loaded, plans, *rules, output_of(file, options), options);
     outcome.complaints = loaded.mistakes + outcome.complaints;
     return outcome;
   };

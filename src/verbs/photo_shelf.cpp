@@ -89,7 +89,7 @@ ShelvedPhotos shelve_photos(const Loaded& loaded, const PhotoOptions& options,
     const auto found = refused.find(photo.path);
     if (found != refused.end()) problems.push_back(problem_of(photo, found->second));
   }
-  shelved.mistakes = yaml::to_text(problems, loaded.file, loaded.text, options.problems);
+  shelved.mistakes = yaml::to_text(problems, loaded.place, loaded.text, options.problems);
   return shelved;
 }
 

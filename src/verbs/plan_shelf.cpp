@@ -49,11 +49,11 @@ bool is_path(const std::string& name) {
 PlanShelf::PlanShelf(const std::string& folder, int problems) : problems_(problems) {
   for (const body::BuiltIn& plan : body::built_in_plans()) {
     const std::string name(plan.name);
-    by_name_[name] = {"built-in " + name + ".yaml", plan.yaml};
+    by_name_[name] = {"built-in " + name + ".yaml", plan.yaml, true};
   }
   if (folder.empty()) return;
   for (const std::string& file : yaml_files(folder)) {
-    by_name_[fs::path(file).stem().string()] = {file, {}};
+    by_name_[fs::path(file).stem().string()] = {file, {}, false};
   }
 }
 
@@ -66,7 +66,8 @@ std::vector<std::string> PlanShelf::names() const {
 tl::expected<PlanShelf::Source, yaml::Problem> PlanShelf::source_of(
     const std::string& name, const std::string& beside) const {
   if (is_path(name)) {
-    return Source{fs::path(name).is_absolute() ? name : (fs::path(beside) / name).string(), {}};
+    return Source{
+        fs::path(name).is_absolute() ? name : (fs::path(beside) / name).string(), {}, false};
   }
   const auto found = by_name_.find(name);
   if (found != by_name_.end()) return found->second;
@@ -86,14 +87,14 @@ const PlanShelf::Book& PlanShelf::open(const Source& source) {
   Book& book = place->second;
   if (!fresh) return book;
   try {
-    const std::string text = source.yaml.empty() ? output::read_whole(source.file, most_bytes)
-                                                 : std::string(source.yaml);
+    std::string text = source.yaml.empty() ? output::read_whole(source.file, most_bytes)
+                                           : std::string(source.yaml);
     body::Reading reading = body::read_plan(text);
-    if (reading.plan && source.yaml.empty()) {  // built-in plans were checked when they were built
+    if (reading.plan && !source.built_in) {
       reading.problems = body::check_plan(*reading.plan);
     }
     if (reading.plan && reading.problems.empty()) {
-      if (source.yaml.empty()) reading.plan->sha256 = output::sha256(text);
+      if (!source.built_in) reading.plan->sha256 = output::sha256(text);
       book.plan = std::make_shared<const body::Plan>(std::move(*reading.plan));
     } else {
       book.refusal = fmt::format("the body plan {} has errors", yaml::shown(source.file));
@@ -101,6 +102,7 @@ const PlanShelf::Book& PlanShelf::open(const Source& source) {
     if (!reading.problems.empty()) {
       book.mistakes = yaml::to_text(reading.problems, source.file, text, problems_);
     }
+    if (!source.built_in) book.text = std::move(text);
   } catch (const output::FileError& error) {
     book.refusal = fmt::format("the body plan can't be read: {}", error.what());
   }
@@ -127,6 +129,22 @@ tl::expected<body::PlanPtr, yaml::Problem> PlanShelf::find(std::string_view text
     return tl::unexpected(std::move(problem));
   }
   return book.plan;
+}
+
+tl::expected<body::PlanPtr, yaml::Problem> PlanShelf::carried(const std::string& from,
+                                                              const std::string& text) {
+  const Book& book = open({from, text, false});
+  if (book.plan) return book.plan;
+  yaml::Problem problem;
+  problem.what = book.refusal;
+  return tl::unexpected(std::move(problem));
+}
+
+std::string PlanShelf::text_of(const body::Plan& plan) {
+  const std::lock_guard one_at_a_time(reading_);
+  for (const auto& [file, book] : books_)
+    if (book.plan.get() == &plan) return book.text;
+  return "";
 }
 
 std::string PlanShelf::mistakes(std::string_view text, const std::string& beside) {

@@ -25,6 +25,14 @@ class PlanShelf {
   // relative to `beside`. The refusal's place is empty; the caller knows where the name stands.
   tl::expected<body::PlanPtr, yaml::Problem> find(std::string_view text, const std::string& beside);
 
+  // A plan that came with a survey, which no file has: `from` names it in messages, and `text` is
+  // its YAML.
+  tl::expected<body::PlanPtr, yaml::Problem> carried(const std::string& from,
+                                                     const std::string& text);
+
+  // What a plan of this shelf was read from; empty where it is built in.
+  std::string text_of(const body::Plan& plan);
+
   std::vector<std::string> names() const;  // in order
 
   // What is wrong with the plan's file that `find` refused, printed with places; empty otherwise.
@@ -37,10 +45,12 @@ class PlanShelf {
     body::PlanPtr plan;    // null where it can't be read
     std::string refusal;   // why there is none: one clause
     std::string mistakes;  // every problem of its file
+    std::string text;      // of its file; empty where it is built in
   };
   struct Source {
     std::string file;       // as messages name it
-    std::string_view yaml;  // of a built-in plan; else the file is read
+    std::string_view yaml;  // of a plan at hand; else the file is read
+    bool built_in = false;  // and checked when it was built
   };
 
   tl::expected<Source, yaml::Problem> source_of(const std::string& name,

@@ -1,26 +1,23 @@
 #include "verbs/rates_file.hpp"
 
-#include <filesystem>
+#include <utility>
 
 #include "output/fingerprint.hpp"
-#include "output/whole_file.hpp"
 #include "rates/reader.hpp"
-#include "verbs/surveys.hpp"
+#include "verbs/survey_file.hpp"
 #include "yaml/characters.hpp"
 
 namespace tinworm::verbs {
 
-namespace fs = std::filesystem;
-
 std::optional<RatesInForce> load_rates(const std::string& file, const CommonOptions& common,
                                        const Streams& streams) {
   if (file.empty()) return RatesInForce{};
-  const std::string text = output::read_whole(file, most_bytes);
-  const rates::Reading reading = rates::read_rates(text);
+  NamedText source = read_constants_file(file, attachments::Role::rates);
+  const rates::Reading reading = rates::read_rates(source.text);
   if (reading.file)
-    return RatesInForce{reading.file->rates, yaml::shown(fs::path(file).filename().string()),
-                        reading.file->name, output::sha256(text)};
-  streams.complain(yaml::to_text(reading.problems, file, text, common.problems));
+    return RatesInForce{reading.file->rates, yaml::shown(source.name), reading.file->name,
+                        output::sha256(source.text), std::move(source.text)};
+  streams.complain(yaml::to_text(reading.problems, file, source.text, common.problems));
   return std::nullopt;
 }
 

@@ -11,6 +11,7 @@
 #include "verbs/picture.hpp"
 #include "verbs/record.hpp"
 #include "verbs/record_words.hpp"
+#include "verbs/survey_file.hpp"
 #include "verbs/weigh.hpp"
 #include "verbs/work.hpp"
 #include "yaml/characters.hpp"
@@ -69,7 +70,9 @@ ExitStatus run(const ReportOptions& options, const Streams& streams) {
       result, plan, photos.album, {options.paper, options.units}, painting::measure());
   painting::Warnings warnings;
   const Record record = record_of_report(options, result, *rules, *rates, photos);
-  const std::string pdf = painting::to_pdf(pages, metadata_of_report(result, record), &warnings);
+  const std::string pdf = attachments::with_attachments(
+      painting::to_pdf(pages, metadata_of_report(result, record), &warnings),
+      to_carry(loaded, plans, *rules, &*rates));
   for (const std::string& warning : warnings)
     streams.complain(fmt::format("tinworm: {}: {}\n", yaml::shown(options.file), warning));
   if (options.to.path == "-") {

@@ -5,30 +5,62 @@
 #include <system_error>
 #include <utility>
 
+#include <fmt/format.h>
+
 #include "output/file_error.hpp"
-#include "output/fingerprint.hpp"
-#include "output/whole_file.hpp"
 #include "survey/reader.hpp"
+#include "verbs/survey_file.hpp"
+#include "yaml/characters.hpp"
 
 namespace tinworm::verbs {
 
 namespace fs = std::filesystem;
 
+namespace {
+
+const attachments::Attachment* carried(const SurveyFile& source, attachments::Role role) {
+  const auto found = std::ranges::find(source.beside, role, &attachments::Attachment::role);
+  return found == source.beside.end() ? nullptr : &*found;
+}
+
+// What a paper was made by doesn't count unasked: one rule for every file.
+std::string not_in_force(const SurveyFile& source, const std::string& file) {
+  std::string told;
+  for (const auto& [role, option] : {std::pair(attachments::Role::rules, "--rules"),
+                                     std::pair(attachments::Role::rates, "--rates")}) {
+    if (const attachments::Attachment* each = carried(source, role))
+      told += fmt::format("{0}: carries {1}, which it was made by: {2} {0} takes it\n",
+                          yaml::shown(file), yaml::shown(each->name), option);
+  }
+  return told;
+}
+
+}  // namespace
+
 Loaded load_survey(const std::string& file, PlanShelf& plans) {
-  std::string text = output::read_whole(file, most_bytes);
+  SurveyFile source = read_survey_file(file);
+  const attachments::Attachment* plan_carried = carried(source, attachments::Role::plan);
   const std::string beside = fs::path(file).parent_path().string();
   std::string bad_plan;
-  survey::Reading reading = survey::read_survey(text, [&](std::string_view name) {
+  survey::Reading reading = survey::read_survey(source.text, [&](std::string_view name) {
+    if (plan_carried != nullptr) return plans.carried(source.place, plan_carried->bytes);
     auto plan = plans.find(name, beside);
     if (!plan) bad_plan = plans.mistakes(name, beside);
     return plan;
   });
-  Loaded loaded{
-      file, output::sha256(text), std::move(reading.survey), std::move(reading.problems), {}, {}};
+  Loaded loaded;
+  loaded.file = file;
+  loaded.survey = std::move(reading.survey);
+  loaded.problems = std::move(reading.problems);
   if (!loaded.problems.empty()) {
-    loaded.mistakes = yaml::to_text(loaded.problems, file, text, plans.problems()) + bad_plan;
+    loaded.mistakes =
+        yaml::to_text(loaded.problems, source.place, source.text, plans.problems()) + bad_plan;
   }
-  loaded.text = std::move(text);
+  loaded.mistakes += not_in_force(source, file);
+  loaded.name = std::move(source.name);
+  loaded.sha256 = std::move(source.sha256);
+  loaded.text = std::move(source.text);
+  loaded.place = std::move(source.place);
   return loaded;
 }
 

@@ -15,15 +15,18 @@ namespace tinworm::verbs {
 constexpr std::size_t most_bytes = 16u << 20;
 
 struct Loaded {
-  std::string file;    // as named
+  std::string file;    // as named: the survey, or a paper that carries it
+  std::string name;    // the survey's own, without folders
   std::string sha256;  // of its bytes
   std::optional<survey::Survey> survey;
   yaml::Problems problems;
   std::string mistakes;  // every problem with its place, those of a bad body plan after them
-  std::string text;      // of the file, for mistakes found later
+  std::string text;      // of the survey, for mistakes found later
+  std::string place;     // what mistakes in it are told of
 };
 
-// Throws output::FileError where the file can't be read.
+// Throws output::FileError where the file can't be read, and for a paper that carries no survey.
+// What a paper carries beside it is told among the mistakes, and is none.
 Loaded load_survey(const std::string& file, PlanShelf& plans);
 
 // The files named, a folder replaced by its *.yaml in order of name. Throws output::FileError for a

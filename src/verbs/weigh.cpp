@@ -1,7 +1,6 @@
 #include "verbs/weigh.hpp"
 
 #include <algorithm>
-#include <filesystem>
 
 #include <fmt/format.h>
 #include <nlohmann/json.hpp>
@@ -71,7 +70,7 @@ weighing::Result weighed(const Loaded& loaded, const RulesInForce& rules) {
     result.rules = rules.file;
     result.rules_name = rules.name;
   }
-  result.file = yaml::shown(std::filesystem::path(loaded.file).filename().string());
+  result.file = yaml::shown(loaded.name);
   result.named = yaml::shown(loaded.file);
   result.sha256 = loaded.sha256;
   return result;
