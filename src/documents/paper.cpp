@@ -10,17 +10,26 @@ namespace {
 constexpr double left_mm = 22, right_mm = 15, top_mm = 15, foot_mm = 24;
 constexpr double under_foot_mm = 9;
 
+scene::PaperSize size_of_text(scene::Paper drawings) {
+  return scene::size_of(drawings == scene::Paper::letter ? scene::Paper::letter : scene::Paper::a4);
+}
+
+Paper of_size(double width_mm, double height_mm) {
+  return {width_mm,
+          height_mm,
+          {left_mm, top_mm, width_mm - left_mm - right_mm, height_mm - top_mm - foot_mm}};
+}
+
 }  // namespace
 
 Paper upright(scene::Paper drawings) {
-  const bool letter = drawings == scene::Paper::letter;
-  const scene::PaperSize size = scene::size_of(letter ? scene::Paper::letter : scene::Paper::a4);
-  Paper paper;
-  paper.width_mm = size.height_mm;  // drawings lie on their side
-  paper.height_mm = size.width_mm;
-  paper.text = {left_mm, top_mm, paper.width_mm - left_mm - right_mm,
-                paper.height_mm - top_mm - foot_mm};
-  return paper;
+  const scene::PaperSize size = size_of_text(drawings);
+  return of_size(size.height_mm, size.width_mm);  // drawings lie on their side
+}
+
+Paper lying(scene::Paper drawings) {
+  const scene::PaperSize size = size_of_text(drawings);
+  return of_size(size.width_mm, size.height_mm);
 }
 
 scene::Page blank_page(const Paper& paper) {

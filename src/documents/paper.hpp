@@ -18,6 +18,9 @@ struct Paper {
 // Letter where drawings are on letter, else A4: nobody reads columns of text on A3.
 Paper upright(scene::Paper drawings);
 
+// The same on its side: for rows that one fills in.
+Paper lying(scene::Paper drawings);
+
 // Empty but for its layer.
 scene::Page blank_page(const Paper& paper);
 

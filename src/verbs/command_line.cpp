@@ -20,6 +20,7 @@ const std::vector<Verb>& verbs() {
   static const std::vector<Verb> all = {
       {"bodies", "body plans, and the zones of one", parse_bodies},
       {"start", "a survey to fill in", parse_start},
+      {"field-sheet", "paper to take under the car", parse_field_sheet},
       {"check", "mistakes in a survey, and questions", parse_check},
       {"weigh", "what a survey comes to, with reasons", parse_weigh},
       {"map", "the diagram, as PDF, SVG or PNG", parse_map},
@@ -37,7 +38,7 @@ std::string overview() {
   std::string text =
       "tinworm maps the corrosion of a car from a survey and weighs what it means.\n\n"
       "tinworm VERB FILE… [options]\n\n";
-  for (const Verb& verb : verbs()) text += fmt::format("  {:<8}{}\n", verb.name, verb.does);
+  for (const Verb& verb : verbs()) text += fmt::format("  {:<13}{}\n", verb.name, verb.does);
   return text +
          "\nFor example\n"
          "  tinworm map wherry-2025.yaml -o wherry.pdf\n"

@@ -13,9 +13,9 @@ struct Shown {  // --help, --version: printed, and that is all
   std::string text;
 };
 
-using Command = std::variant<Shown, BodiesOptions, StartOptions, CheckOptions, WeighOptions,
-                             MapOptions, CompareOptions, DueOptions, WorkOptions, ReportOptions,
-                             ListingOptions, SchemaOptions>;
+using Command = std::variant<Shown, BodiesOptions, StartOptions, FieldSheetOptions, CheckOptions,
+                             WeighOptions, MapOptions, CompareOptions, DueOptions, WorkOptions,
+                             ReportOptions, ListingOptions, SchemaOptions>;
 
 // `arguments` without the program's name. Throws CommandError. Looks at the disk only to tell
 // folders from files.

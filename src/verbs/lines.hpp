@@ -10,6 +10,7 @@ using Arguments = std::vector<std::string>;
 
 Command parse_bodies(const Arguments& arguments);
 Command parse_start(const Arguments& arguments);
+Command parse_field_sheet(const Arguments& arguments);
 Command parse_check(const Arguments& arguments);
 Command parse_weigh(const Arguments& arguments);
 Command parse_map(const Arguments& arguments);

@@ -47,6 +47,13 @@ struct StartOptions {
   CommonOptions common;
 };
 
+struct FieldSheetOptions {
+  std::string of;  // a body's name, or an earlier survey's file
+  Destination to;
+  scene::Paper paper = scene::Paper::a4;
+  CommonOptions common;
+};
+
 struct CheckOptions {
   std::vector<std::string> files;
   std::string before;   // an earlier survey of the one to check; may be empty

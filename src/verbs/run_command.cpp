@@ -11,6 +11,7 @@
 #include "verbs/command_line.hpp"
 #include "verbs/compare.hpp"
 #include "verbs/due.hpp"
+#include "verbs/field_sheet.hpp"
 #include "verbs/listing.hpp"
 #include "verbs/map.hpp"
 #include "verbs/report.hpp"

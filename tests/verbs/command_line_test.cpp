@@ -12,10 +12,12 @@ TEST(CommandLine, SaysWhatIsWrongAndWhatWasMeant) {
   } const cases[] = {
       {"wiegh good.yaml", "tinworm: there is no verb \"wiegh\"\nDid you mean weigh?\n"},
       {"bake good.yaml",
-       "tinworm: there is no verb \"bake\"\nThe verbs are bodies, start, check, weigh, map, "
+       "tinworm: there is no verb \"bake\"\nThe verbs are bodies, start, field-sheet, check, "
+       "weigh, map, "
        "compare, due, work, report, listing, schema.\n"},
       {"--quiet weigh good.yaml",
-       "tinworm: the verb comes before --quiet\nThe verbs are bodies, start, check, weigh, map, "
+       "tinworm: the verb comes before --quiet\nThe verbs are bodies, start, field-sheet, check, "
+       "weigh, map, "
        "compare, due, work, report, listing, schema.\n"},
       {"weigh", "tinworm weigh: the survey to read is missing\ntinworm weigh SURVEY.yaml\n"},
       {"weigh good.yaml --formt json",
