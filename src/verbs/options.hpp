@@ -107,6 +107,7 @@ struct ReportOptions {
   Destination to;
   scene::Paper paper = scene::Paper::a4;
   quantity::Units units = quantity::Units::mm;
+  std::string photos;           // folder that photos are taken from; empty: the survey's own
   bool missing_photos = false;  // a gap where a photo can't be had, not a mistake
   CommonOptions common;
 };

@@ -60,9 +60,17 @@ std::string photo_path(const std::string& folder, const survey::PhotoFolder& pho
   const auto there = [&](const std::string& name) {
     return fs::exists(fs::path(folder) / name, hidden);
   };
-  if (there(path)) return path;
-  std::vector<std::string> found = survey::with_other_zeros(photos, path);
-  std::erase_if(found, [&](const std::string& name) { return !there(name); });
+  const std::string kept_in = photos.folder + "/";
+  const auto inside = [&](const std::string& name) {
+    const bool kept = kept_in.size() > 1 && name.starts_with(kept_in);
+    return kept ? name.substr(kept_in.size()) : name;
+  };
+  for (const std::string& name : {path, inside(path)})
+    if (there(name)) return name;
+  std::vector<std::string> found;
+  for (const std::string& name : survey::with_other_zeros(photos, path))
+    for (const std::string& each : {name, inside(name)})
+      if (there(each) && (found.empty() || found.back() != each)) found.push_back(each);
   return found.size() == 1 ? found.front() : path;
 }
 

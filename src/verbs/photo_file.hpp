@@ -15,7 +15,8 @@ std::string folder_of(const std::string& survey_file);
 
 // The path, from `folder` too, at which the photo lies: as the survey has it, else with the zeros
 // that its camera put before the number ("IMG_0014.jpg" for 14 of "IMG_{}.jpg"), where one such
-// file alone is there; else as the survey has it.
+// file alone is there; likewise where `folder` is itself the one that the survey keeps its photos
+// in; else as the survey has it.
 std::string photo_path(const std::string& folder, const survey::PhotoFolder& photos,
                        const std::string& path);
 

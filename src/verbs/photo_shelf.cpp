@@ -43,11 +43,15 @@ yaml::Problem problem_of(const survey::Photo& photo, const photos::Refusal& refu
           refusal.cure + ", or give --missing-photos to have the gap marked"};
 }
 
+std::string folder_for(const Loaded& loaded, const std::string& named) {
+  return named.empty() ? folder_of(loaded.file) : named;
+}
+
 }  // namespace
 
-std::vector<std::string> photo_files(const Loaded& loaded) {
+std::vector<std::string> photo_files(const Loaded& loaded, const std::string& named_folder) {
   std::vector<std::string> files = each_once(survey::named_photos(*loaded.survey));
-  const std::string folder = folder_of(loaded.file);
+  const std::string folder = folder_for(loaded, named_folder);
   for (std::string& each : files)
     each = fmt::format("{}/{}", folder, photo_path(folder, loaded.survey->photos, each));
   return files;
@@ -57,7 +61,7 @@ ShelvedPhotos shelve_photos(const Loaded& loaded, const PhotoOptions& options,
                             const Streams& streams) {
   const std::vector<survey::Photo> named = survey::named_photos(*loaded.survey);
   const std::vector<std::string> paths = each_once(named);
-  const std::string folder = folder_of(loaded.file);
+  const std::string folder = folder_for(loaded, options.folder);
   ShelvedPhotos shelved;
   std::map<std::string, photos::Refusal> refused;
   output::Progress progress(streams.messages, paths.size(), !streams.quiet);

@@ -59,9 +59,11 @@ ExitStatus run(const ReportOptions& options, const Streams& streams) {
   const Loaded loaded = load_survey(options.file, plans);
   streams.complain(loaded.mistakes);
   if (!loaded.survey) return errors_in_files;
-  keep_apart("report", photo_files(loaded), {options.to.path});
+  keep_apart("report", photo_files(loaded, options.photos), {options.to.path});
   const ShelvedPhotos photos = shelve_photos(
-      loaded, {{}, options.missing_photos, options.common.jobs, options.common.problems}, streams);
+      loaded,
+      {options.photos, {}, options.missing_photos, options.common.jobs, options.common.problems},
+      streams);
   streams.complain(photos.mistakes);
   if (!photos.mistakes.empty()) return errors_in_files;
   const weighing::Result result = weighed(loaded, *rules);

@@ -23,6 +23,8 @@ Command parse_report(const Arguments& arguments) {
   line.option("--as", "pdf", as, "the same, for -o -");
   line.option("--rates", "FILE", options.rates,
               "what work takes and costs where you are; the paper names what it changes");
+  line.option("--photos", "DIR", options.photos,
+              "where the photos lie, if not beside the survey or the paper that carries it");
   line.flag("--missing-photos", options.missing_photos,
             "go on where photos are missing or broken: a marked gap says why");
   line.option("--paper", "a4|a3|letter", paper,

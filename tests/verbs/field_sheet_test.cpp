@@ -17,8 +17,7 @@ class FieldSheetVerb : public testing::Test {
   }
   // Its text as it is read back, spaces and line ends as one.
   std::string read(const std::string& file) const {
-    workshop.run("--version",
-                 "(pdftotext -layout " + file + " - | tr -s ' \\n' ' ') > read.txt");
+    workshop.run("--version", "(pdftotext -layout " + file + " - | tr -s ' \\n' ' ') > read.txt");
     return workshop.text("read.txt");
   }
   Workshop workshop;

@@ -59,7 +59,7 @@ class Photos : public testing::Test {
     if (!loaded.survey) throw std::runtime_error(loaded.mistakes);
     Streams silent;
     silent.quiet = true;
-    ShelvedPhotos shelved = shelve_photos(loaded, {{32, 90}, missing_photos, jobs}, silent);
+    ShelvedPhotos shelved = shelve_photos(loaded, {{}, {32, 90}, missing_photos, jobs}, silent);
     const std::string folder = workshop.path("");
     for (std::size_t at = 0; (at = shelved.mistakes.find(folder)) != std::string::npos;) {
       shelved.mistakes.erase(at, folder.size());

@@ -68,6 +68,21 @@ TEST_F(ReportVerb, WritesThePaperAndSaysHowManyPages) {
               testing::StartsWith("car.pdf: identical. "));
 }
 
+// The folder above the photos' own, or that itself.
+TEST_F(ReportVerb, TakesPhotosFromWhereTheyLie) {
+  ASSERT_EQ(run("report car.yaml -o car.pdf").status, 0);
+  for (const char* line : {"report away/car.yaml --photos . -o as.pdf",
+                           "report away/car.pdf --photos photos -o as.pdf"}) {
+    const Ended ended = workshop.run(std::string(line) + " --panels panels",
+                                     "mkdir -p away && cp car.yaml car.pdf away");
+    EXPECT_EQ(ended.status, 0) << line << ended.messages;
+    EXPECT_EQ(workshop.text("as.pdf"), workshop.text("car.pdf")) << line;
+  }
+  const Ended elsewhere = run("report car.yaml --photos panels -o as.pdf");
+  EXPECT_EQ(elsewhere.status, 1);
+  EXPECT_THAT(elsewhere.messages, HasSubstr("there is no such photo (found \"photos/IMG_1.jpg\""));
+}
+
 // Each question is followed by its answer, no other question between.
 TEST_F(ReportVerb, TheFirstPageReadsInOrder) {
   ASSERT_EQ(run("report car.yaml -o car.pdf").status, 0);

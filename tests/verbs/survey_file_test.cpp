@@ -145,6 +145,19 @@ TEST_F(Papers, ForStrangersHoldNothingOfTheSurvey) {
   }
 }
 
+TEST_F(Papers, OfEveryOtherKindForStrangersHoldNothingEither) {
+  for (const char* line : {"listing car.yaml -o out.svg", "listing car.yaml -o out.png",
+                           "listing car.yaml --paper phone -o out.png", "work car.yaml -o out.txt",
+                           "work car.yaml -o out.json", "work car.yaml -o out.csv",
+                           "map car.yaml -o out.svg", "map car.yaml -o out.png"}) {
+    make(line);
+    for (const char* secret : {"Zzyx", "survey: 1", "hidden: {52"})
+      EXPECT_THAT(workshop.text("out" + std::string(line).substr(std::string(line).rfind('.'))),
+                  Not(HasSubstr(secret)))
+          << line;
+  }
+}
+
 struct Wrong {
   const char* what;
   std::vector<attachments::Attachment> files;
