@@ -11,6 +11,7 @@
 #include <utility>
 #include <vector>
 
+#include "body/job.hpp"
 #include "body/view.hpp"
 #include "geometry/point.hpp"
 #include "yaml/problem.hpp"
@@ -52,7 +53,7 @@ enum class Weight {
 };  // of a line; ghost: the skin's outline on structure sheets
 
 std::string_view word(Construction), word(Role), word(Joined), word(Build), word(Carries),
-    word(Side), word(Weight);
+    word(Job), word(Side), word(Weight);
 
 // brakes, steering, suspension, belts, towing: load-bearing parts that carry these, and what lies
 // within the near radius, are judged most strictly (UK MOT inspection manual, cars, Appendix A,
@@ -103,7 +104,8 @@ struct Zone {
   Role role = Role::skin;
   Joined joined = Joined::welded;
   Build build = Build::single;
-  Axis runs = Axis::along;  // the direction in which rust along it counts most
+  Job job = Job::other_part;  // the kind of part it is to mend
+  Axis runs = Axis::along;    // the direction in which rust along it counts most
   double sheet_mm = 0;
   double area_m2 = 0;  // developed; the largest outline's where the plan gives none
   std::vector<Drawing> drawn;

@@ -24,6 +24,34 @@ constexpr std::array loads{Word{Carries::brakes, "brakes"},
                            Word{Carries::engine, "engine"},
                            Word{Carries::body, "body"},
                            Word{Carries::door, "door"}};
+constexpr std::array jobs{Word{Job::jacking_point, "jacking-point"},
+                          Word{Job::outer_sill, "outer-sill"},
+                          Word{Job::sill_membrane, "sill-membrane"},
+                          Word{Job::inner_sill, "inner-sill"},
+                          Word{Job::floor, "floor"},
+                          Word{Job::cross_member, "cross-member"},
+                          Word{Job::spring_hanger_front, "spring-hanger-front"},
+                          Word{Job::spring_hanger_rear, "spring-hanger-rear"},
+                          Word{Job::chassis_leg, "chassis-leg"},
+                          Word{Job::main_rail, "main-rail"},
+                          Word{Job::strut_top, "strut-top"},
+                          Word{Job::inner_wing, "inner-wing"},
+                          Word{Job::post_foot, "post-foot"},
+                          Word{Job::bulkhead_corner, "bulkhead-corner"},
+                          Word{Job::scuttle, "scuttle"},
+                          Word{Job::screen_corner, "screen-corner"},
+                          Word{Job::roof, "roof"},
+                          Word{Job::inner_arch, "inner-arch"},
+                          Word{Job::outer_arch, "outer-arch"},
+                          Word{Job::rear_wing, "rear-wing"},
+                          Word{Job::front_wing, "front-wing"},
+                          Word{Job::door_bottom, "door-bottom"},
+                          Word{Job::boot_floor, "boot-floor"},
+                          Word{Job::spare_well, "spare-well"},
+                          Word{Job::front_valance, "front-valance"},
+                          Word{Job::rear_valance, "rear-valance"},
+                          Word{Job::battery_tray, "battery-tray"},
+                          Word{Job::other_part, "other-part"}};
 constexpr std::array sides{Word{Side::left, "left"}, Word{Side::right, "right"},
                            Word{Side::centre, "centre"}};
 constexpr std::array weights{Word{Weight::strong, "strong"}, Word{Weight::medium, "medium"},
@@ -60,6 +88,9 @@ std::span<const Word<Build>> build_words() {
 std::span<const Word<Carries>> carries_words() {
   return loads;
 }
+std::span<const Word<Job>> job_words() {
+  return jobs;
+}
 std::span<const Word<Side>> side_words() {
   return sides;
 }
@@ -90,6 +121,9 @@ std::string_view word(Build value) {
 }
 std::string_view word(Carries value) {
   return word_of(value, carries_words());
+}
+std::string_view word(Job value) {
+  return word_of(value, job_words());
 }
 std::string_view word(Side value) {
   return word_of(value, side_words());

@@ -20,6 +20,7 @@ std::span<const Word<Role>> role_words();
 std::span<const Word<Joined>> joined_words();
 std::span<const Word<Build>> build_words();
 std::span<const Word<Carries>> carries_words();
+std::span<const Word<Job>> job_words();
 std::span<const Word<Side>> side_words();
 std::span<const Word<Weight>> weight_words();
 std::span<const Word<View>> view_words();

@@ -50,6 +50,9 @@ class ZoneReader {
     zone_.joined = word(map_.required("joined"), "joined", joined_words());
     zone_.build = word(map_.required("build"), "build", build_words());
     zone_.runs = word(map_.required("runs"), "runs", axis_words());
+    if (const yaml::Node* job = map_.optional("job"))
+      zone_.job = one_of(context_, job, fmt::format("`job` of {}", name()), job_words())
+                      .value_or(Job::other_part);
     zone_.sheet_mm = sheet_mm(context_, map_.required("sheet"), of("sheet"));
     const yaml::Node* area = map_.optional("area");
     zone_.area_m2 = area_m2(context_, area, of("area"));

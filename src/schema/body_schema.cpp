@@ -76,6 +76,8 @@ Json zone() {
        {"runs",
         titled("runs", "The direction in which rust counts most.", words(body::axis_words())),
         Need::required},
+       {"job", titled("job", "The kind of part it is to whoever mends it: other-part if left out.",
+                      words(body::job_words()))},
        {"sheet",
         titled("sheet", "Thickness of the sheet when new.",
                quantity(body::sheet_range_mm.low, body::sheet_range_mm.high, pattern::sheet(),

@@ -110,6 +110,69 @@ std::string_view meaning(body::Weight value) {
   return "";
 }
 
+std::string_view meaning(body::Job value) {
+  using enum body::Job;
+  switch (value) {
+    case jacking_point:
+      return "where a jack lifts it";
+    case outer_sill:
+      return "the outermost layer of a sill";
+    case sill_membrane:
+      return "between outer and inner sill: reckoned like the inner, welded after it";
+    case inner_sill:
+      return "the innermost layer of a sill";
+    case floor:
+      return "of the cabin";
+    case cross_member:
+      return "outriggers and bearers too";
+    case spring_hanger_front:
+      return "the front one of a rear spring, or an axle link's";
+    case spring_hanger_rear:
+      return "the rear one of a rear spring";
+    case chassis_leg:
+      return "of a unitary body, front or rear";
+    case main_rail:
+      return "of a separate chassis";
+    case strut_top:
+      return "damper towers too";
+    case inner_wing:
+      return "of the engine bay";
+    case post_foot:
+      return "the post above it and a dogleg too";
+    case bulkhead_corner:
+      return "bulkheads and toe-boards";
+    case scuttle:
+      return "below the windscreen";
+    case screen_corner:
+      return "the frame of a screen or window";
+    case roof:
+      return "lets water in like scuttle and screens";
+    case inner_arch:
+      return "of a wheel, from inside";
+    case outer_arch:
+      return "of a wheel: its lip";
+    case rear_wing:
+      return "the outer panel";
+    case front_wing:
+      return "the outer panel";
+    case door_bottom:
+      return "skin or shell of a door";
+    case boot_floor:
+      return "load floors too";
+    case spare_well:
+      return "for the spare wheel";
+    case front_valance:
+      return "below the front bumper";
+    case rear_valance:
+      return "below the rear bumper";
+    case battery_tray:
+      return "box or tray";
+    case other_part:
+      return "none of these";
+  }
+  return "";
+}
+
 std::string_view meaning(body::View value) {
   using enum body::View;
   switch (value) {

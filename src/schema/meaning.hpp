@@ -9,7 +9,7 @@
 namespace tinworm::schema {
 
 std::string_view meaning(body::Construction), meaning(body::Role), meaning(body::Joined),
-    meaning(body::Build), meaning(body::Carries), meaning(body::Side), meaning(body::Weight),
-    meaning(body::View), meaning(body::Layer), meaning(body::Axis);
+    meaning(body::Build), meaning(body::Carries), meaning(body::Job), meaning(body::Side),
+    meaning(body::Weight), meaning(body::View), meaning(body::Layer), meaning(body::Axis);
 
 }  // namespace tinworm::schema

@@ -175,6 +175,7 @@ ordered_json plan_json(const body::Plan& plan) {
                      {"role", body::word(zone.role)},
                      {"joined", body::word(zone.joined)},
                      {"build", body::word(zone.build)},
+                     {"job", body::word(zone.job)},
                      {"sheet_mm", zone.sheet_mm},
                      {"area_m2", zone.area_m2},
                      {"starts", zone.starts},

@@ -56,6 +56,7 @@ TEST(Words, StandForOneValueEach) {
   expect_round_trip(joined_words());
   expect_round_trip(build_words());
   expect_round_trip(carries_words());
+  expect_round_trip(job_words());
   expect_round_trip(side_words());
   expect_round_trip(weight_words());
   expect_round_trip(view_words());

@@ -67,6 +67,13 @@ TEST(Reader, ReadsZonesInOrderOfNumber) {
   EXPECT_EQ(sill.stations[1].at, (Point3{1610, -715, 210}));
 }
 
+TEST(Reader, ReadsTheJobOfAPartAndMirrorsIt) {
+  const Plan plan = plan_of(changed("runs: along\n", "runs: along\n    job: outer-sill\n"));
+  EXPECT_EQ(plan.zone(51)->job, Job::outer_sill);
+  EXPECT_EQ(plan.zone(52)->job, Job::outer_sill);
+  EXPECT_EQ(plan.zone(53)->job, Job::other_part) << "not told, whatever its name";
+}
+
 TEST(Reader, TakesTheExtentFromOutlinesAndSpan) {
   const Plan plan = plan_of(small_plan);
   const geometry::Box3 sill{{420, 1870}, {-725, -640}, {130, 300}};

@@ -202,6 +202,8 @@ def plan_places():
         ("plan sheet", plan_with("sheet: 0.9", "sheet: @"),
          ["0.9", ".9 mm", "20 SWG", "10"],
          ["20 gauge", "20", ".inf", "0.2", "28 SWG", "[1]"]),
+        ("job", plan_with("    span:", "    job: @\n    span:"),
+         ["scuttle", "outer-sill", "other-part"], ["Scuttle", "outer sill", "sill", "[scuttle]", "1"]),
         ("plan area", plan_with("    span:", "    area: @\n    span:"),
          ["0.31 m2", "3100 cm2", "2 ft2", "0.31 M2"],
          ["0.31", "0.31 m²", "small", "[1 m2]"]),
