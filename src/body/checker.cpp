@@ -155,6 +155,27 @@ void check_hides(const Plan& plan, const Zone& zone, Problems& problems) {
   }
 }
 
+// Across the car's middle: at least a quarter of its width on either side. What lies to one side
+// hides what is there.
+bool lies_across(const Zone& zone) {
+  const geometry::Interval& y = zone.extent.y;
+  return zone.side() == Side::centre && std::min(-y.low, y.high) >= y.length() / 4;
+}
+
+void check_hides_both(const Plan& plan, const Zone& zone, Problems& problems) {
+  if (!lies_across(zone)) return;
+  for (const int hidden : zone.hides) {
+    const auto twin = pair_of(hidden);
+    if (!twin || plan.zone(hidden) == nullptr || plan.zone(*twin) == nullptr) continue;
+    if (std::ranges::find(zone.hides, *twin) == zone.hides.end())
+      problems.push_back({zone.place,
+                          fmt::format("zone {} lies across the middle and hides zone {} alone",
+                                      zone.number, hidden),
+                          "", fmt::format("{} and {}", hidden, *twin),
+                          fmt::format("add {} to its `hides`", *twin)});
+  }
+}
+
 void check_joins(const Plan& plan, const Zone& zone, Problems& problems) {
   for (const int joined : zone.joins) {
     const Zone* other = plan.zone(joined);
@@ -285,6 +306,7 @@ Problems check_plan(const Plan& plan) {
     check_drawings(plan, zone, problems);
     check_pair(plan, zone, problems);
     check_hides(plan, zone, problems);
+    check_hides_both(plan, zone, problems);
     check_joins(plan, zone, problems);
     check_opening(plan, zone, problems);
     check_stations(plan, zone, problems);

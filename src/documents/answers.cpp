@@ -11,6 +11,7 @@
 #include "documents/remarks.hpp"
 #include "history/outlook.hpp"
 #include "scene/naming.hpp"
+#include "weighing/looks.hpp"
 #include "weighing/words.hpp"
 #include "weighing/zone_facts.hpp"
 
@@ -166,12 +167,22 @@ std::vector<std::string> unseen_lines(const Result& result, std::size_t most) {
   return lines;
 }
 
+// "left carpet and mat up (55, 61)": one opening for several parts.
+std::string look_title(const weighing::Look& look, const Result& result) {
+  const weighing::OpenUp& first = *look.shows.front();
+  if (look.shows.size() == 1) return title_of(result, first.zone, first.own);
+  std::vector<int> zones;
+  for (const weighing::OpenUp* open : look.shows) zones.push_back(open->zone);
+  std::ranges::sort(zones);
+  return fmt::format("{} ({})", look.opening, scene::number_list(zones));
+}
+
 std::vector<std::string> first_lines(const Result& result, const work::Plan& plan,
                                      std::size_t most) {
   std::vector<std::string> lines, open;
   if (result.open_up_first)
-    for (const weighing::OpenUp& each : result.open_up)
-      open.push_back(title_of(result, each.zone, each.own));
+    for (const weighing::Look& look : weighing::looks(result))
+      open.push_back(look_title(look, result));
   if (!open.empty()) lines.push_back(fmt::format("Open up and measure: {}.", some(open, most)));
   const auto certain = cuts(result, plan, true), judged = cuts(result, plan, false);
   if (!certain.empty())

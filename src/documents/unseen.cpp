@@ -3,10 +3,12 @@
 #include <algorithm>
 
 #include <fmt/format.h>
+#include <fmt/ranges.h>
 
 #include "documents/parts.hpp"
 #include "output/figures.hpp"
 #include "scene/naming.hpp"
+#include "weighing/looks.hpp"
 
 namespace tinworm::documents {
 namespace {
@@ -61,17 +63,28 @@ void write_seen_in_part(Flow& flow, const Result& result) {
                                scene::number_list(inside)));
 }
 
+// What one opening shows, in one row.
+Row look_row(const weighing::Look& look, const Result& result) {
+  std::vector<std::string> parts, why;
+  for (const weighing::OpenUp* open : look.shows) {
+    parts.push_back(title_of(result, open->zone, open->own));
+    if (std::ranges::find(why, open->why) == why.end()) why.push_back(open->why);
+  }
+  std::string how = look.opening;
+  if (look.minutes > 0) how += fmt::format("{}about {} min", how.empty() ? "" : ", ", look.minutes);
+  return {{fmt::format("{}", fmt::join(parts, "; ")), how, fmt::format("{}", fmt::join(why, "; ")),
+           std::string(sentence(look.could_become))},
+          on_sheet(look.shows.front()->zone),
+          "",
+          false};
+}
+
 void write_to_open(Flow& flow, const Result& result) {
-  if (result.open_up.empty()) return;
   std::vector<Row> rows;
-  for (const weighing::OpenUp& each : result.open_up)
-    rows.push_back({{title_of(result, each.zone, each.own), each.why,
-                     std::string(sentence(each.could_become))},
-                    on_sheet(each.zone),
-                    "",
-                    false});
+  for (const weighing::Look& look : weighing::looks(result)) rows.push_back(look_row(look, result));
+  if (rows.empty()) return;
   flow.heading("To open up, what could change most first");
-  flow.table({{"part", 2}, {"why", 3}, {"the verdict could become", 1.6}}, rows);
+  flow.table({{"part", 2}, {"how", 1.4}, {"why", 2.6}, {"the verdict could become", 1.4}}, rows);
 }
 
 }  // namespace

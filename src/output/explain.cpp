@@ -173,35 +173,46 @@ const body::Box* box_named(const weighing::Result& result, const std::string& na
   return found == result.body->boxes.end() ? nullptr : &*found;
 }
 
+std::string wall_text(const weighing::WallLeft& wall, const weighing::Result& result) {
+  const weighing::Zone* zone = result.zone(wall.zone);
+  const std::string name = zone ? zone_title(*zone) : "";
+  const std::string whole = fmt::format("{:.0f} mm round x {:g} mm sheet = {:.0f} mm2",
+                                        wall.width_mm, wall.sheet_mm, wall.area_mm2());
+  if (wall.gone_mm <= 0) return fmt::format("{}: {}, all of it left", name, whole);
+  const double left_there = 1 - wall.width_mm * (1 - wall.left) / wall.gone_mm;
+  return fmt::format(
+      "{}: {}; weak or holed over {:.0f} of the {:.0f} mm, with {} of its sheet left there: so "
+      "{:.0f} mm2 left",
+      name, whole, wall.gone_mm, wall.width_mm, percent_text(left_there),
+      wall.area_mm2() * wall.left);
+}
+
+std::string section_verdict(const weighing::SectionLeft& section) {
+  if (section.gone) return "so its section is gone there: it no longer carries";
+  if (section.may_go)
+    return "so it stands by what was found; what was only judged or not seen may still take it";
+  return "so its section stands";
+}
+
 // What is left of each box that the zone is a wall of, as a sum that can be worked by hand.
 std::string section_text(const weighing::BoxResult& box, const weighing::Result& result,
                          const TextStyle& style) {
   const weighing::SectionLeft& section = *box.section;
-  std::string text = line(
-      fmt::format("the wall metal of the {}, where least is left ({:.0f} to {:.0f} mm):", box.name,
-                  section.from_mm, section.to_mm),
-      style);
-  for (const weighing::WallLeft& wall : section.walls) {
-    const weighing::Zone* zone = result.zone(wall.zone);
-    const std::string gone = wall.gone_mm > 0
-                                 ? fmt::format("weak or holed over {:.0f} mm of it", wall.gone_mm)
-                                 : "nothing gone";
-    text += line(fmt::format("{}: {:.0f} mm wide, sheet {:g} mm = {:.0f} mm2; {}; left {:.0f} mm2",
-                             zone ? zone_title(*zone) : "", wall.width_mm, wall.sheet_mm,
-                             wall.area_mm2(), gone, wall.area_mm2() * wall.left),
-                 style);
-  }
+  std::string text =
+      line(fmt::format("{}, cut through where least of it is left, between x {:.0f} and {:.0f} mm:",
+                       box.name, section.from_mm, section.to_mm),
+           style);
+  for (const weighing::WallLeft& wall : section.walls) text += line(wall_text(wall, result), style);
   text += line(
-      fmt::format("left {:.0f} of {:.0f} mm2 = {} (at worst {}); gone under {}",
+      fmt::format("together {:.0f} of {:.0f} mm2: {} of the wall metal (at worst {}); "
+                  "under {} a section counts as gone",
                   section.left_area_mm2(), section.area_mm2(), percent_text(section.left.value),
                   percent_text(section.left.low), percent_text(section.limit)),
       style);
   if (section.all_layers)
-    text += line("every layer is weak or holed near one place: nothing carries there", style);
-  return text + line(section.gone     ? "the section is gone"
-                     : section.may_go ? "the section stands by what was found; it may be gone"
-                                      : "the section stands",
-                     style);
+    text += line("every layer is weak or holed at one place: none is left to carry for the others",
+                 style);
+  return text + line(section_verdict(section), style);
 }
 
 std::string sections_text(const weighing::Result& result, const weighing::Zone& zone,

@@ -7,6 +7,7 @@
 #include "output/figures.hpp"
 #include "survey/told.hpp"
 #include "weighing/holes.hpp"
+#include "weighing/looks.hpp"
 
 namespace tinworm::output {
 namespace {
@@ -258,9 +259,26 @@ ordered_json open_up(const weighing::Result& result) {
                     {"why", open.why},
                     {"could_become", word(open.could_become)},
                     {"rule", open.rule},
+                    {"opening", text_or_null(open.opening)},
                     {"minutes", open.minutes > 0 ? ordered_json(open.minutes) : ordered_json()},
                     {"structure_high_if_no_worse", rounded(open.structure_high_if_no_worse)},
                     {"structure_low_if_gone", rounded(open.structure_low_if_gone)}});
+  }
+  return json;
+}
+
+// One entry for each thing to open, its minutes once for all that it shows.
+ordered_json looks_json(const weighing::Result& result) {
+  ordered_json json = ordered_json::array();
+  for (const weighing::Look& look : weighing::looks(result)) {
+    ordered_json zones = ordered_json::array();
+    for (const weighing::OpenUp* open : look.shows)
+      zones.push_back(zone_name(open->zone, open->own));
+    json.push_back({{"opening", text_or_null(look.opening)},
+                    {"minutes", look.minutes > 0 ? ordered_json(look.minutes) : ordered_json()},
+                    {"zones", zones},
+                    {"could_become", word(look.could_become)},
+                    {"structure_moves", rounded(look.moves)}});
   }
   return json;
 }
@@ -321,6 +339,7 @@ nlohmann::ordered_json weigh_json(const weighing::Result& result) {
   for (const weighing::Zone& zone : result.zones) json["zones"].push_back(zone_json(result, zone));
   json["boxes"] = boxes(result);
   json["open_up"] = open_up(result);
+  json["looks"] = looks_json(result);
   json["not_seen"] = not_seen(result);
   json["questions"] = questions(result.advice);
   json["gaps"] = gaps(result.survey);

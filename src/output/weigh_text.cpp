@@ -10,6 +10,7 @@
 #include "output/figures.hpp"
 #include "output/zone_text.hpp"
 #include "survey/told.hpp"
+#include "weighing/looks.hpp"
 #include "weighing/words.hpp"
 
 namespace tinworm::output {
@@ -210,26 +211,38 @@ std::string boxes(const Result& result, const TextStyle& style) {
                  style);
 }
 
+std::string shown_by(const weighing::Look& look, const Result& result) {
+  std::vector<std::string> each;
+  for (const weighing::OpenUp* open : look.shows)
+    each.push_back(fmt::format("{}: {}", zone_title(result, open->zone, open->own), open->why));
+  return fmt::format("{}", fmt::join(each, "; "));
+}
+
+// One line for each thing to open: what it takes and all that it shows.
+std::string look_text(const weighing::Look& look, const Result& result) {
+  const std::string minutes = look.minutes > 0 ? fmt::format("about {} min", look.minutes) : "";
+  const std::string could = fmt::format("; could become: {}", sentence(look.could_become));
+  if (look.shows.size() > 1)
+    return fmt::format("{} ({}), shows {} parts: {}{}", look.opening, minutes, look.shows.size(),
+                       shown_by(look, result), could);
+  const weighing::OpenUp& open = *look.shows.front();
+  const std::string how = look.opening.empty() ? "" : look.opening + ", ";
+  const std::string takes = minutes.empty() ? "" : fmt::format(" ({}{})", how, minutes);
+  return fmt::format("{}{}: {}{}", zone_title(result, open.zone, open.own), takes, open.why, could);
+}
+
 std::string to_open(const Result& result, const TextStyle& style) {
   constexpr std::size_t named = 5;
+  const std::vector<weighing::Look> looks = weighing::looks(result);
   std::string lines;
-  for (std::size_t i = 0; i < std::min(named, result.open_up.size()); ++i) {
-    const weighing::OpenUp& open = result.open_up[i];
-    const std::string how = open.opening.empty() ? "" : open.opening + ", ";
-    const std::string takes =
-        open.minutes > 0 ? fmt::format(" ({}about {} min)", how, open.minutes) : "";
-    lines +=
-        bullet(fmt::format("{}{}: {}; could become: {}", zone_title(result, open.zone, open.own),
-                           takes, open.why, sentence(open.could_become)),
-               style);
-  }
-  std::string rest;
-  for (std::size_t i = named; i < result.open_up.size(); ++i) {
-    const weighing::OpenUp& open = result.open_up[i];
-    rest += (rest.empty() ? "" : "; ") + zone_title(result, open.zone, open.own);
-  }
+  for (std::size_t i = 0; i < std::min(named, looks.size()); ++i)
+    lines += bullet(look_text(looks[i], result), style);
+  std::vector<std::string> rest;
+  for (std::size_t i = named; i < looks.size(); ++i)
+    for (const weighing::OpenUp* open : looks[i].shows)
+      rest.push_back(zone_title(result, open->zone, open->own));
   if (!rest.empty())
-    lines += bullet(fmt::format("then {} more: {}", result.open_up.size() - named, rest), style);
+    lines += bullet(fmt::format("then {} more: {}", rest.size(), fmt::join(rest, "; ")), style);
   return section("To open up", lines, style);
 }
 

@@ -5,6 +5,7 @@
 #include <numeric>
 #include <utility>
 
+#include "metal/repeatability.hpp"
 #include "metal/rusted_area.hpp"
 #include "weighing/nearness.hpp"
 #include "weighing/step.hpp"
@@ -151,6 +152,14 @@ Burden shell_of(const Burden& structure, const Burden& skin, const rules::Rules&
   return shell;
 }
 
+// Filler or a thick seal: the film is told of the zone, so what it hides may lie anywhere in it.
+bool is_thickly_coated(const ZoneFacts& facts, const rules::Rules& rules) {
+  if (!facts.load_bearing() || !facts.entry) return false;
+  const survey::Zone& entry = *facts.entry;
+  return entry.film_off_scale ||
+         (!entry.film_um.empty() && metal::greatest(entry.film_um) > rules.film_heavy_um + 1e-9);
+}
+
 }  // namespace
 
 double least_unproved(const ZoneFacts& facts, const rules::Rules& rules) {
@@ -159,7 +168,12 @@ double least_unproved(const ZoneFacts& facts, const rules::Rules& rules) {
   if (!facts.is_seen() || facts.seen.word == SeenWord::part)
     least = std::min(least, rules.least_part);
   if (!facts.inside_seen()) least = std::min(least, rules.least_inside_not_seen);
+  if (is_thickly_coated(facts, rules)) least = std::min(least, rules.thick_coat_least);
   return least;
+}
+
+double skin_damage(const Zone& zone, const rules::Rules& rules) {
+  return skin_weight(zone, zone.weight.value, zone.step, rules);
 }
 
 Coverage coverage(const std::vector<Zone>& zones, const std::vector<ZoneFacts>& facts,

@@ -19,6 +19,10 @@ double least_unproved(const ZoneFacts& facts, const rules::Rules& rules);
 Coverage coverage(const std::vector<Zone>& zones, const std::vector<ZoneFacts>& facts,
                   body::Role role);
 
+// What a skin zone of the plan enters the skin burden with, at its likely figure: by area, by depth
+// or holed, whichever is most.
+double skin_damage(const Zone& zone, const rules::Rules& rules);
+
 struct Burdens {
   Burden structure, skin, shell;
   double one_zone_gone = 0;

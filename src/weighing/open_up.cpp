@@ -150,17 +150,25 @@ class Finder {
     return spot.found && spot.step >= Step::weak;
   }
 
+  // A part that hides both of a pair: whether the place reaches that side of the car's middle.
+  static bool on_its_side(const Spot& spot, const body::Zone& zone, body::Side hidden) {
+    const geometry::Interval y = place_of(spot.at, spot.size, zone).y;
+    if (hidden == body::Side::left) return y.low < 0;
+    return hidden == body::Side::centre || y.high > 0;
+  }
+
   // Zones behind one with a weak or holed place or a repair that can't be relied on.
   void find_hidden(std::size_t i) {
     if (!facts_[i].plan) return;
     const Zone& zone = result_.zones[i];
-    const auto bad =
-        std::ranges::find_if(zone.spots, [&](const Spot& s) { return hides_more(s, zone); });
-    if (bad == zone.spots.end()) return;
     for (std::size_t k = 0; k < facts_.size(); ++k) {
       const auto& hides = facts_[i].plan->hides;
       if (!facts_[k].plan || facts_[k].is_seen() || !facts_[k].fitted()) continue;
       if (std::ranges::find(hides, facts_[k].number) == hides.end()) continue;
+      const auto bad = std::ranges::find_if(zone.spots, [&](const Spot& s) {
+        return hides_more(s, zone) && on_its_side(s, *facts_[i].plan, facts_[k].side);
+      });
+      if (bad == zone.spots.end()) continue;
       open(k, "hidden-neighbour", fmt::format("hides behind {}", title(zone)), whole_zone(k));
       reason(k, "", "hidden-neighbour",
              fmt::format("{}: not seen, and it hides behind {}, where there is {}",

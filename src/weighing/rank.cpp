@@ -53,15 +53,29 @@ long long thousandths(double value) {
 
 using Worth = std::tuple<int, int, int, long long>;  // less is worse
 
+// By which a place ranks where no other is beside it: less is worse; number and names only break a
+// full tie.
+using Alone = std::tuple<Worth, long long, long long, int, std::string_view, std::string_view>;
+
 struct Placed {
   Spot* spot = nullptr;
   const Zone* zone = nullptr;
   int box = -1;      // of the plan; -1: in none
   double layer = 0;  // width times sheet of its wall
   geometry::Interval along;
-  Worth worth, group;
+  Worth worth;
   double area_mm2 = 0;
 };
+
+Alone alone(const Placed& place) {
+  const int number = place.zone->own.empty() ? place.zone->number : 1000;
+  return {place.worth,
+          -thousandths(place.area_mm2),
+          thousandths(place.spot->metal.weighed.value),
+          number,
+          place.zone->own,
+          place.spot->name};
+}
 
 double section_left(const Result& result, const Spot& spot, int box) {
   if (box < 0 || !spot.section_gone) return 1;
@@ -154,19 +168,21 @@ void rank(Result& result, const rules::Rules& rules) {
       if (spot.size) place.area_mm2 = spot.size->along_mm * spot.size->across_mm;
       found.push_back(place);
     }
-  for (Placed& place : found) {
-    place.group = place.worth;
+  // Places of one box near one another rank as the worst of them, the thickest layer first.
+  std::vector<std::tuple<Alone, long long, Alone, std::size_t>> order;
+  for (std::size_t i = 0; i < found.size(); ++i) {
+    const Alone own = alone(found[i]);
+    Alone worst = own;
     for (const Placed& other : found)
-      if (std::get<0>(other.worth) == std::get<0>(place.worth) && together(place, other, rules))
-        place.group = std::min(place.group, other.worth);
+      if (std::get<0>(other.worth) == std::get<0>(found[i].worth) &&
+          together(found[i], other, rules))
+        worst = std::min(worst, alone(other));
+    order.emplace_back(worst, -thousandths(found[i].layer), own, i);
   }
-  const auto key = [](const Placed& p) {
-    const int number = p.zone->own.empty() ? p.zone->number : 1000;
-    return std::tuple(p.group, p.box, -thousandths(p.layer), p.worth, -thousandths(p.area_mm2),
-                      thousandths(p.spot->metal.weighed.value), number,
-                      std::string_view(p.zone->own), std::string_view(p.spot->name));
-  };
-  std::ranges::stable_sort(found, {}, key);
+  std::ranges::sort(order);
+  std::vector<Placed> ranked;
+  for (const auto& each : order) ranked.push_back(found[std::get<3>(each)]);
+  found = std::move(ranked);
   after_what_they_join(found, *result.body);
   int rank = 0;
   for (const Placed& each : found) each.spot->rank = ++rank;

@@ -44,6 +44,8 @@ class Supposed {
     opened_ = before.entry ? *before.entry : survey::Zone{};
     opened_.inside = survey::Inside::scoped;
     for (survey::Spot& spot : opened_.found) spot.stuffed.reset();
+    opened_.film_um.clear();  // whatever covered it is off
+    opened_.film_off_scale = false;
     facts_[i].entry = &opened_;
     facts_[i].seen = {survey::SeenWord::bare, 1, "", {}};
     return before;

@@ -79,6 +79,9 @@ Result weigh(const survey::Survey& survey, const rules::Rules& rules) {
   result.shell = weights.shell;
   result.one_zone_gone = weights.one_zone_gone;
   for (std::size_t i = 0; i < result.zones.size(); ++i) result.zones[i].share = weights.shares[i];
+  for (Zone& zone : result.zones)
+    if (zone.damage && zone.role == body::Role::skin && zone.own.empty())
+      zone.damage = skin_damage(zone, rules);
   for (std::size_t i = 0; i < left.size(); ++i) {
     result.boxes.push_back(weigh_box(survey.body->boxes[i], result.zones, facts, rules));
     result.boxes.back().section = std::move(left[i]);

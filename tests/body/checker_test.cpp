@@ -183,6 +183,28 @@ TEST(Checker, Hides) {
                           "or add the zone"));
 }
 
+TEST(Checker, AcrossTheMiddleHidesBothSides) {
+  Plan plan;
+  plan.zones = {zone(11, "M0 200H1000V600H0Z", 10), zone(53, "M0 200H1000V600H0Z", 20),
+                zone(54, "M0 200H1000V600H0Z", 30)};
+  plan.zones[0].hides = {53};
+  const auto of_hides = [&](geometry::Interval y) {
+    plan.zones[0].extent.y = y;
+    std::vector<std::string> lines;
+    for (const std::string& each : told(plan))
+      if (each.find("across the middle") != std::string::npos) lines.push_back(each);
+    return lines;
+  };
+  EXPECT_THAT(of_hides({-600, 600}),
+              ElementsAre("10:3 zone 11 lies across the middle and hides zone 53 alone |  | 53 and "
+                          "54 | add 54 to its `hides`"));
+  EXPECT_THAT(of_hides({-300, 100}), testing::SizeIs(1)) << "a quarter on the other side";
+  EXPECT_THAT(of_hides({-301, 99}), IsEmpty()) << "it lies to the left";
+  EXPECT_THAT(of_hides({100, 600}), IsEmpty()) << "it lies to the right";
+  plan.zones[0].hides = {54, 53};
+  EXPECT_THAT(of_hides({-600, 600}), IsEmpty());
+}
+
 TEST(Checker, Joins) {
   Plan bad = plan();
   bad.zones[0].joins = {11, 12, 77};

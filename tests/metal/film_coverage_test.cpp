@@ -1,5 +1,9 @@
-// Readings through paint: 95 % intervals of metal left must hold the truth in 93 to 97 % of
-// surveys. Simulated: a single-echo gauge that reads film as 2.3 times as much steel; film that
+// Readings through paint: 95 % intervals of metal left must hold the truth in 93 to 97 % of surveys
+// over all. One prior of how film varies (20 % of its median, worth 2 degrees of freedom) serves
+// cars whose film varies less and cars whose film varies more; with few film readings it can't be
+// right for both. So each share of variation alone departs: intervals are too wide where film
+// varies by 15 %, about right at 30 % and too narrow at 50 %. The bounds below say by how much.
+// Simulated: a single-echo gauge that reads film as 2.3 times as much steel; film that
 // varies from place to place by 15, 30 and 50 %, read at 1 to 5 places of the zone, never just
 // where the metal was read; one gauge error a survey; scatter of every reading.
 #include <algorithm>
@@ -59,25 +63,38 @@ class Surveyor {
   double gauge_error_mm_ = 0;
 };
 
+double share_held(double varies, int films) {
+  Surveyor surveyor(varies, films, 19670412);
+  int held = 0;
+  for (int survey = 0; survey < surveys; ++survey) held += surveyor.holds_the_truth();
+  const double share = held / static_cast<double>(surveys);
+  fmt::print("film varies by {:.0f} %, {} read: {:.1f} % of 95 % intervals hold the truth\n",
+             100 * varies, films, 100 * share);
+  return share;
+}
+
 TEST(FilmCoverage, IntervalsThroughPaintHoldTheTruth) {
-  int held = 0, all = 0;
-  for (const double varies : {.15, .30, .50}) {
+  const struct {
+    double varies;
+    double single_least, least, most;  // of one count of film readings; of all five counts together
+  } cases[] = {{.15, .97, .98, 1.0}, {.30, .93, .95, .98}, {.50, .86, .89, .93}};
+  double over_all = 0;
+  for (const auto& each : cases) {
+    double together = 0;
     for (int films = 1; films <= 5; ++films) {
-      Surveyor surveyor(varies, films, 19670412);
-      int here = 0;
-      for (int survey = 0; survey < surveys; ++survey) here += surveyor.holds_the_truth();
-      fmt::print("film varies by {:.0f} %, {} read: {:.1f} % of 95 % intervals hold the truth\n",
-                 100 * varies, films, 100.0 * here / surveys);
-      // What the prior takes film to vary by is right for some cars and not for others.
-      EXPECT_GE(here, .86 * surveys) << varies << ", " << films;
-      held += here;
-      all += surveys;
+      const double share = share_held(each.varies, films);
+      EXPECT_GE(share, each.single_least) << each.varies << ", " << films;
+      together += share / 5;
     }
+    fmt::print("film varies by {:.0f} %, 1 to 5 read: {:.1f} %\n", 100 * each.varies,
+               100 * together);
+    EXPECT_GE(together, each.least) << each.varies;
+    EXPECT_LE(together, each.most) << each.varies;
+    over_all += together / std::size(cases);
   }
-  const double share = held / static_cast<double>(all);
-  fmt::print("through paint, all alike: {:.1f} %\n", 100 * share);
-  EXPECT_GE(share, .93);
-  EXPECT_LE(share, .97);
+  fmt::print("through paint, all alike: {:.1f} %\n", 100 * over_all);
+  EXPECT_GE(over_all, .93);
+  EXPECT_LE(over_all, .97);
 }
 
 }  // namespace

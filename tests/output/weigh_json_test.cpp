@@ -28,8 +28,8 @@ TEST(WeighJson, HasEveryKeyThatWasPromised) {
   const ordered_json json = weigh_json(weighed_car());
   EXPECT_THAT(keys(json), testing::ElementsAre("tinworm", "kind", "file", "sha256", "body", "rules",
                                                "date", "car", "told", "verdict", "burden", "seen",
-                                               "zones", "boxes", "open_up", "not_seen", "questions",
-                                               "gaps", "opened", "also", "caution"));
+                                               "zones", "boxes", "open_up", "looks", "not_seen",
+                                               "questions", "gaps", "opened", "also", "caution"));
   expect_keys(json["body"], {"name", "version"});
   expect_keys(json["car"], {"name", "built", "odometer_km", "odometer"});
   expect_keys(json["verdict"], {"word", "could_be", "open_up_first", "reasons"});
@@ -51,7 +51,8 @@ TEST(WeighJson, HasEveryKeyThatWasPromised) {
               {"spot", "rank", "rust", "near", "metal_left", "pit_left", "pit_left_low"});
   expect_keys(zone["repairs"][0], {"kind", "reliable", "spot"});
   expect_keys(json["boxes"][0], {"name", "twist_kept", "bending_kept", "withheld"});
-  expect_keys(json["open_up"][0], {"zone", "why", "could_become"});
+  expect_keys(json["open_up"][0], {"zone", "why", "could_become", "opening", "minutes"});
+  expect_keys(json["looks"][0], {"opening", "minutes", "zones", "could_become"});
   expect_keys(json["not_seen"][0], {"zone", "why"});
 }
 
@@ -61,6 +62,29 @@ TEST(WeighJson, AnOwnPartThatNobodySawHasItsKey) {
   const ordered_json json = weigh_json(result);
   EXPECT_EQ(json["not_seen"][0]["zone"], 71);
   EXPECT_EQ(json["not_seen"][1]["zone"], "own-a");
+}
+
+TEST(WeighJson, AShareNeedsAShellValue) {
+  weighing::Result result = weighed_car();
+  EXPECT_TRUE(weigh_json(result)["zones"][0]["share"].is_null());
+  result.shell.value = .4;
+  EXPECT_NEAR(weigh_json(result)["zones"][0]["share"].get<double>(), 1.0 / 3, 1e-6);
+}
+
+TEST(WeighJson, OneLookForAllThatAnOpeningShows) {
+  weighing::Result result = weighed_car();
+  result.open_up.push_back({73, "", "main-not-seen", "not seen", weighing::Verdict::mend});
+  for (weighing::OpenUp& open : result.open_up) {
+    open.opening = "left carpet up";
+    open.minutes = 20;
+  }
+  const ordered_json json = weigh_json(result);
+  EXPECT_EQ(json["open_up"].size(), 2u);
+  EXPECT_EQ(json["open_up"][1]["opening"], "left carpet up");
+  ASSERT_EQ(json["looks"].size(), 1u);
+  EXPECT_EQ(json["looks"][0]["zones"], ordered_json({71, 73}));
+  EXPECT_EQ(json["looks"][0]["minutes"], 20);
+  EXPECT_EQ(json["looks"][0]["could_become"], "keep-parked");
 }
 
 TEST(WeighJson, HasTheValues) {

@@ -81,8 +81,37 @@ TEST(SmallMap, TheKeyTellsRepairsApart) {
     EXPECT_THAT(key, Not(HasSubstr(words)));
 }
 
-// Of them, those that have a mark: a repair over its whole zone is told by its edge.
+// The ranks that stand on the map, in order.
+std::string ranks_on(const Page& page) {
+  std::string ranks;
+  for (const Text* text : texts(page))
+    if (text->text.find_first_not_of("0123456789") == std::string::npos) ranks += text->text;
+  std::ranges::sort(ranks);
+  return ranks;
+}
+
 TEST(SmallMap, RingsTheWorstThreeAlone) {
+  survey::Survey survey = fixture::clean_survey(fixture::plan());
+  int found = 0;
+  for (const body::Zone& zone : survey.body->zones) {
+    if (zone.role != body::Role::main || zone.stations.empty() || found == 7) continue;
+    const body::Station& station = zone.stations.front();
+    survey::Spot spot = fixture::spot(station.name, survey::Rust::scale, fixture::at(station),
+                                      {60.0 + 20 * found, 40});
+    spot.hand = survey::Hand::gives;
+    survey.zones[zone.number].found = {spot};
+    ++found;
+  }
+  ASSERT_EQ(found, 7);
+  const weighing::Result result = fixture::weighed(survey);
+  ASSERT_EQ(result.ranked().size(), 7u);
+  Page page;
+  draw_small_map(page, result, {22, 150, 173, 100}, measured);
+  EXPECT_EQ(ranks_on(page), "123");
+}
+
+// A repair over its whole zone is told by its edge: of the worst three, the others have a ring.
+TEST(SmallMap, RingsNoRepairOverItsWholeZone) {
   Page page;
   const weighing::Result result = fixture::weighed(fixture::busy_survey(fixture::plan()));
   draw_small_map(page, result, {22, 150, 173, 100}, measured);
@@ -91,12 +120,8 @@ TEST(SmallMap, RingsTheWorstThreeAlone) {
     for (const weighing::Spot& spot : zone.spots)
       if (spot.rank > 0 && spot.rank <= 3 && !spot.is_repair) marked += std::to_string(spot.rank);
   std::ranges::sort(marked);
-  ASSERT_GE(marked.size(), 2u);
-  std::string ranks;
-  for (const Text* text : texts(page))
-    if (text->text.find_first_not_of("0123456789") == std::string::npos) ranks += text->text;
-  std::ranges::sort(ranks);
-  EXPECT_EQ(ranks, marked);
+  ASSERT_EQ(marked.size(), 2u) << "one of the three is a repair";
+  EXPECT_EQ(ranks_on(page), marked);
 }
 
 }  // namespace

@@ -23,5 +23,6 @@ struct JudgedCase {
 
 std::vector<JudgedCase> cases_of_a_practitioner();
 std::vector<JudgedCase> cases_of_our_own();
+std::vector<JudgedCase> cases_of_a_welder();
 
 }  // namespace tinworm::weighing

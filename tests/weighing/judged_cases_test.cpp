@@ -75,5 +75,11 @@ TEST(JudgedCases, FortyOfOurOwn) {
   EXPECT_EQ(cases_of_our_own().size(), 40u);
 }
 
+TEST(JudgedCases, AWeldersTwelve) {
+  const body::PlanPtr plan = saloon();
+  for (const JudgedCase& each : cases_of_a_welder()) expect_judged(each, plan);
+  EXPECT_EQ(cases_of_a_welder().size(), 12u);
+}
+
 }  // namespace
 }  // namespace tinworm::weighing

@@ -127,5 +127,152 @@ TEST(Settled, FourPinholesTogetherAreAHole) {
   EXPECT_EQ(weigh(survey, {}).reasons.front().rule, "weak");
 }
 
+// A part over the whole width hides both sides: a place on one side tells of that side alone.
+TEST(Settled, WhatHidesBehindAPlaceLiesOnItsSide) {
+  const struct {
+    const char* what;
+    survey::Position at;
+    std::vector<int> opened;
+  } cases[] = {
+      {"left", {900, -100, 200}, {61}},
+      {"right", {900, 100, 200}, {62}},
+      {"across the middle", {900, 5, 200}, {61, 62}},
+      {"its side not recorded", {900, {}, 200}, {61, 62}},
+  };
+  for (const auto& each : cases) {
+    body::Plan plan = fixture::plan();
+    plan.mounts.clear();
+    plan.zones[0].hides = {61, 62};
+    survey::Survey survey = fixture::sound_survey(std::move(plan));
+    survey.seen[61].word = survey.seen[62].word = survey::SeenWord::hidden;
+    survey::Spot weak = fixture::spot("a", Rust::scale);
+    weak.at = each.at;
+    weak.size = survey::Size{40, 40};
+    weak.hand = survey::Hand::gives;
+    survey.zones[11].found = {weak};
+    std::vector<int> opened;
+    const Result result = weigh(survey, {});
+    for (const Reason& reason : result.open_reasons)
+      if (reason.rule == "hidden-neighbour") opened.push_back(reason.zone);
+    EXPECT_EQ(opened, each.opened) << each.what;
+  }
+}
+
+// Through a coat of unknown thickness a gauge tells only how much metal there is at most.
+TEST(Settled, AnUpperBoundLeavesThePlaceJudged) {
+  const struct {
+    double read_mm;
+    bool opened;
+  } cases[] = {{.80, true}, {.94, true}, {.95, false}, {1.10, false}};
+  for (const auto& each : cases) {
+    survey::Survey survey = fixture::sound_survey();
+    survey.gauge.coating = survey::Coating::left_on;
+    survey.zones[11].sheet_mm = 1.0;
+    survey::Spot read = fixture::spot("a", Rust::surface);
+    read.hand = survey::Hand::firm;
+    read.metal_mm = {each.read_mm, each.read_mm};
+    survey.zones[11].found = {read};
+    const Result result = weigh(survey, {});
+    const Spot& spot = result.zone(11)->spots.front();
+    EXPECT_FALSE(spot.by_measure_or_hand) << each.read_mm;
+    EXPECT_EQ(spot.evidence, Evidence::felt) << each.read_mm;
+    EXPECT_EQ(spot.bound_not_sound, each.opened) << each.read_mm;
+    const bool opened =
+        std::ranges::any_of(result.open_up, [](const OpenUp& open) { return open.zone == 11; });
+    EXPECT_EQ(opened, each.opened) << each.read_mm;
+  }
+}
+
+TEST(Settled, UnseenZoneMayBeAsBadAsWhatHidesIt) {
+  survey::Survey survey = fixture::sound_survey();
+  survey.seen[61].word = survey::SeenWord::hidden;
+  const double good = weigh(survey, {}).structure.high;
+  survey::Spot gone = fixture::placed("a", Rust::scale, {500, -690, 200}, {200, 100});
+  gone.hand = survey::Hand::breaks;
+  survey.zones[71].found = {gone};  // neither its pair nor before it
+  const double elsewhere = weigh(survey, {}).structure.high;
+  survey.zones[71].found.clear();
+  survey.zones[51].found = {gone};  // before it
+  EXPECT_GT(weigh(survey, {}).structure.high, good);
+  EXPECT_GT(weigh(survey, {}).structure.high, elsewhere);
+}
+
+// What a coat over 1000 um hides may lie anywhere in its zone.
+TEST(Settled, AThickCoatByTheFilmAloneLowersTheLowEnd) {
+  const struct {
+    const char* what;
+    int zone;
+    std::vector<double> film_um;
+    bool off_scale;
+    double low;
+  } cases[] = {
+      {"no film", 11, {}, false, .95},
+      {"on the limit", 11, {300, 1000}, false, .95},
+      {"one reading over it", 11, {300, 1001}, false, .30},
+      {"off the gauge's scale", 11, {800}, true, .30},
+      {"skin carries nothing", 41, {1800}, false, .95},
+  };
+  for (const auto& each : cases) {
+    survey::Survey survey = fixture::sound_survey();
+    survey.zones[each.zone].film_um = each.film_um;
+    survey.zones[each.zone].film_off_scale = each.off_scale;
+    const Result result = weigh(survey, {});
+    EXPECT_EQ(result.zone(each.zone)->metal->weighed.low, each.low) << each.what;
+    EXPECT_EQ(result.verdict, Verdict::leave_alone) << each.what;
+    EXPECT_EQ(result.could_be, each.low < .5 ? Verdict::mend : Verdict::leave_alone) << each.what;
+  }
+}
+
+TEST(Settled, AThickCoatOnAMountsPartCouldKeepItParked) {
+  survey::Survey survey = fixture::sound_survey();
+  survey.zones[61].film_um = {1200};
+  const Result result = weigh(survey, {});
+  EXPECT_EQ(result.could_be, Verdict::keep_parked);
+  EXPECT_EQ(result.zone(61)->metal->weighed.low, .30);
+  EXPECT_GT(result.structure.high, weigh(fixture::sound_survey(), {}).structure.high);
+}
+
+// More film off than the gauge read: no figure, and a question.
+TEST(Settled, ReadingsUnderTheFilmContradictEachOther) {
+  survey::Survey survey = fixture::sound_survey();
+  survey.gauge.coating = survey::Coating::left_on;
+  survey.zones[11].sheet_mm = 1.0;
+  survey.zones[11].film_um = {400, 400, 400};  // 2.3 x .4 = .92 mm
+  survey::Spot read = fixture::spot("a", Rust::surface);
+  read.metal_mm = {.85, .86};
+  survey.zones[11].found = {read};
+  const Result result = weigh(survey, {});
+  const Spot& spot = result.zone(11)->spots.front();
+  EXPECT_EQ(spot.metal.kind, SpanKind::envelope);
+  EXPECT_TRUE(spot.contradict);
+  EXPECT_GE(spot.metal.shown.low, 0);
+  EXPECT_EQ(spot.metal.remarks,
+            std::vector<std::string>{"the film takes more off than the gauge read: no figure"});
+  EXPECT_TRUE(std::ranges::any_of(
+      result.open_reasons, [](const Reason& each) { return each.rule == "readings-contradict"; }));
+}
+
+TEST(Settled, ASkinZonesDamageIsWhatEntersTheSkinBurden) {
+  survey::Survey survey = fixture::sound_survey();
+  survey::Spot hole = fixture::placed("a", Rust::hole, {0, -740, 500}, {20, 20});
+  survey.zones[41].found = {hole};
+  const Result result = weigh(survey, {});
+  EXPECT_NEAR(*result.zone(41)->damage, .7, 1e-12);                  // holed
+  EXPECT_NEAR(*result.skin.value, *result.zone(41)->damage, 1e-12);  // the only skin zone
+}
+
+TEST(Settled, APitAloneCountsAsMeasuredInZoneAndCoverage) {
+  for (const bool stated : {true, false}) {
+    survey::Survey survey = fixture::sound_survey();
+    if (stated) survey.zones[11].sheet_mm = 1.0;
+    survey.zones[11].found = {fixture::spot("a", Rust::pitting)};
+    survey.zones[11].found[0].pit_mm = {.2};
+    const Result result = weigh(survey, {});
+    EXPECT_EQ(result.zone(11)->evidence, stated ? Evidence::measured : Evidence::looked);
+    EXPECT_EQ(result.zone(11)->measured, stated);
+    EXPECT_EQ(result.main.measured_share > 0, stated);
+  }
+}
+
 }  // namespace
 }  // namespace tinworm::weighing

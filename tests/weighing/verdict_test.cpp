@@ -385,6 +385,39 @@ TEST(Rank, WorstFirst) {
                                              "skin hole"}));
 }
 
+// Two boxes alike: which of their places is the larger ranks them, not which box the plan names
+// first; number and name break a full tie alone.
+TEST(Rank, TiesOfTwoBoxesGoByAreaThenByNumber) {
+  const auto first = [](bool right_first, double left_mm, double right_mm) {
+    body::Plan plan = fixture::plan();
+    body::Box left;
+    left.name = "left";
+    left.from_mm = 400;
+    left.to_mm = 1400;
+    left.points = {{"a", {-720, 130}}, {"b", {-720, 300}}, {"c", {-650, 300}}, {"d", {-650, 130}}};
+    left.walls = {{"a b c d a", 51, {}}};
+    body::Box right = left;
+    right.name = "right";
+    for (auto& [name, point] : right.points) point.u = -point.u;
+    right.walls = {{"a b c d a", 52, {}}};
+    plan.boxes = right_first ? std::vector{right, left} : std::vector{left, right};
+    survey::Survey survey = fixture::sound_survey(std::move(plan));
+    const auto gives_at = [](double y, double size_mm) {
+      survey::Spot spot = placed("end", Rust::scale, {700, y, 200}, {60, size_mm});
+      spot.hand = Hand::gives;
+      return spot;
+    };
+    survey.zones[51].found = {gives_at(-720, left_mm)};
+    survey.zones[52].found = {gives_at(720, right_mm)};
+    return weigh(survey, {}).ranked().front()->zone;
+  };
+  for (const bool right_first : {false, true}) {
+    EXPECT_EQ(first(right_first, 40, 41), 52);
+    EXPECT_EQ(first(right_first, 41, 40), 51);
+    EXPECT_EQ(first(right_first, 40, 40), 51);
+  }
+}
+
 TEST(Repair, IsReliedOnByKindJointAndState) {
   const struct {
     survey::Repair repair;

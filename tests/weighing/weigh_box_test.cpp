@@ -31,7 +31,8 @@ survey::Survey survey_of_box() {
 }
 
 // The box with one spot in zone 51 that has half of its metal.
-BoxResult with_half(const survey::Position& at, std::optional<survey::Size> size) {
+BoxResult with_half(const survey::Position& at, std::optional<survey::Size> size,
+                    const body::Box& of = box()) {
   const survey::Survey survey = survey_of_box();
   std::vector<Zone> zones = weigh(survey, {}).zones;
   const auto facts = zone_facts(survey);
@@ -42,7 +43,7 @@ BoxResult with_half(const survey::Position& at, std::optional<survey::Size> size
   spot.metal.weighed = {.5, .5, .5};
   for (Zone& zone : zones)
     if (zone.number == 51) zone.spots = {spot};
-  return weigh_box(box(), zones, facts, {});
+  return weigh_box(of, zones, facts, {});
 }
 
 // 40 of a wall at half its metal, all along: the left wall bends as 1 - .5 x 40/200 = .9 of its
@@ -72,6 +73,42 @@ TEST(WeighBox, ASpotThinsTheWallItLiesNearest) {
     EXPECT_EQ(got.bending_kept->value, got.bending_kept->high) << each.what;
     EXPECT_LT(got.bending_kept->low, got.bending_kept->value) << each.what;  // 61 at .95 unproved
   }
+}
+
+// Between two points of its path a wall is one straight face: a place thins the face it lies on and
+// not the path round the corner. The figures are those of two walls.
+TEST(WeighBox, AFaceOfABentWallIsThinnedAlone) {
+  body::Box bent = box();
+  bent.walls = {{"d a b", 51, {}}, {"b c d", 61, {}}};
+  const struct {
+    const char* what;
+    survey::Position at;
+    double bending;
+  } cases[] = {
+      {"on its left face", {900, 0, 150}, .955665},
+      {"on its bottom face", {900, 60, 5}, .937931},
+      {"in the corner: both", {900, 0, 0}, .917857},
+  };
+  for (const auto& each : cases) {
+    const BoxResult got = with_half(each.at, survey::Size{1000, 40}, bent);
+    EXPECT_NEAR(got.bending_kept->value, each.bending, 1e-6) << each.what;
+  }
+}
+
+// A pit through the sheet caps the metal left at half, whatever was read beside it.
+TEST(WeighBox, TakesMetalLeftAsCappedByPits) {
+  survey::Survey survey = survey_of_box();
+  survey.zones[51].reference_mm = {1, 1, 1};
+  survey::Spot read = fixture::placed("a", survey::Rust::pitting, {900, 0, 150}, {1000, 40});
+  read.metal_mm = {.97, .97, .97};
+  const auto bending = [&](double pit_mm) {
+    survey.zones[51].found = {read};
+    if (pit_mm > 0) survey.zones[51].found[0].pit_mm = {pit_mm};
+    return weigh_box(box(), weigh(survey, {}).zones, zone_facts(survey), {}).bending_kept->value;
+  };
+  EXPECT_NEAR(bending(.98), .955665, 1e-6) << "as half of the sheet";
+  EXPECT_GT(bending(.40), bending(.98));
+  EXPECT_GT(bending(0), bending(.40));
 }
 
 // Without a size: all of the wall over a quarter of the length, 250 mm. Left at half: areas 100 200
