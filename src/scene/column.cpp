@@ -10,6 +10,7 @@
 #include "scene/not_seen.hpp"
 #include "scene/palette.hpp"
 #include "scene/setting.hpp"
+#include "scene/worst_list.hpp"
 #include "scene/writer.hpp"
 #include "survey/told.hpp"
 #include "weighing/words.hpp"
@@ -35,31 +36,6 @@ std::string at_once_line(const survey::Survey& survey) {
 }
 
 }  // namespace
-
-void write_ranks(Writer& writer, const Drafting& drafting,
-                 const std::vector<const weighing::Spot*>& called) {
-  std::vector<std::string> lines;
-  for (const weighing::Spot* spot : drafting.result.ranked()) {
-    if (spot->rank > 9 || std::find(called.begin(), called.end(), spot) != called.end()) continue;
-    const bool drawn =
-        std::any_of(drafting.spots.begin(), drafting.spots.end(),
-                    [&](const SpotMark& mark) { return mark.spot == spot && mark.principal; });
-    const weighing::Zone* zone = drafting.result.zone(spot->zone);
-    if (!drawn || zone == nullptr) continue;
-    lines.push_back(
-        fmt::format("{}  {} {}: {}", spot->rank, spot->zone, zone_name(*zone), step_words(*spot)));
-  }
-  if (lines.empty()) return;
-  const double least = line_height_mm(heading_style) + apart_mm + line_height_mm(list_style);
-  if (writer.room() < least) return;
-  writer.y += apart_mm * 0.4;
-  writer.rule();
-  writer.block("Next in order", heading_style);
-  for (const std::string& line : lines) {
-    if (writer.height(line, list_style) > writer.room()) return;
-    writer.block(line, list_style);
-  }
-}
 
 void write_verdict(Writer& writer, const weighing::Result& result) {
   if (const std::string now = at_once_line(result.survey); !now.empty())
@@ -143,19 +119,38 @@ Writer open_column(Drafting& drafting, std::string_view caution) {
   return writer;
 }
 
-bool draw_column(Drafting& drafting, const std::vector<const weighing::Spot*>& called,
-                 const std::string& overflow_page) {
-  Writer writer = open_column(drafting, drafting.result.caution);
-  write_verdict(writer, drafting.result);
-  const bool rules_overflow = write_rules(writer, drafting.result, overflow_page);
-  const rules::Rules& rules = drafting.result.constants;
-  const double limits_mm = limits_height(writer, drafting.result);
-  Layer tried;
-  Writer trial{tried, writer.area, writer.y, writer.measure};
-  write_legend(trial, drafting.used, rules, Fit::roomy);
-  write_legend(writer, drafting.used, rules, trial.room() >= limits_mm ? Fit::roomy : Fit::close);
-  const bool limits_overflow = write_limits(writer, drafting.result, overflow_page);
-  write_ranks(writer, drafting, called);
+bool draw_column(Drafting& drafting, const std::string& overflow_page) {
+  const weighing::Result& result = drafting.result;
+  const rules::Rules& rules = result.constants;
+  Writer writer = open_column(drafting, result.caution);
+  struct Fullness {
+    Fit worst, key;
+    bool line_weights, limits_in_full;
+  };
+  bool rules_overflow = false, limits_overflow = false;
+  const auto write_all = [&](Writer& to, const Fullness& fullness) {
+    Used used = drafting.used;
+    if (!fullness.line_weights) used.roles.clear();
+    write_verdict(to, result);
+    write_worst(to, drafting, fullness.worst);
+    rules_overflow = write_rules(to, result, overflow_page);
+    write_legend(to, used, rules, fullness.key);
+    limits_overflow = write_limits(to, result, overflow_page);
+  };
+  const auto fits = [&](const Fullness& fullness) {
+    Layer tried;
+    Writer trial{tried, writer.area, writer.y, writer.measure};
+    write_all(trial, fullness);
+    return trial.room() >= 0 && !(fullness.limits_in_full && limits_overflow);
+  };
+  // From all that there is to say to the least.
+  constexpr Fullness fullnesses[] = {
+      {Fit::roomy, Fit::roomy, true, true},   {Fit::roomy, Fit::close, true, true},
+      {Fit::roomy, Fit::close, false, true},  {Fit::close, Fit::close, false, true},
+      {Fit::roomy, Fit::close, false, false}, {Fit::close, Fit::close, false, false}};
+  const auto* chosen = std::begin(fullnesses);
+  while (chosen + 1 != std::end(fullnesses) && !fits(*chosen)) ++chosen;
+  write_all(writer, *chosen);
   return rules_overflow || limits_overflow;
 }
 

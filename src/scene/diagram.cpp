@@ -6,9 +6,9 @@
 
 #include "scene/blank_page.hpp"
 #include "scene/body_view.hpp"
-#include "scene/callout.hpp"
 #include "scene/column.hpp"
 #include "scene/drafting.hpp"
+#include "scene/figure.hpp"
 #include "scene/label.hpp"
 #include "scene/listing_column.hpp"
 #include "scene/naming.hpp"
@@ -31,12 +31,11 @@ bool draw_sheet(Page& page, const Sheet& sheet, const weighing::Result& result,
   draw_circles(drafting);
   draw_spots(drafting);
   for (const SpotMark& mark : drafting.spots) drafting.space.cover(mark.shape);
-  // Callouts are the largest and choose first; numbers keep clear of their leaders.
-  const auto called = draw_callouts(drafting);
+  // Letters must stand at their places and choose first; figures take what room the numbers leave.
+  draw_letters(drafting);
   const auto left = label_inside(drafting);
   label_outside(drafting, left);
-  ring_ranks(drafting, called);
-  if (!called.empty()) drafting.used.ranks = true;
+  draw_figures(drafting);
   for (const DrawnZone& drawn : drafting.zones) {
     const std::string name = fmt::format("zone-{:02}", drawn.zone->number);
     const bool known = std::any_of(page.places.begin(), page.places.end(),
@@ -44,10 +43,10 @@ bool draw_sheet(Page& page, const Sheet& sheet, const weighing::Result& result,
     if (!known) page.places.push_back({name, {sheet.frame.x_mm, bounds(drawn.shape).y_mm}});
   }
   if (options.for_sale) {
-    draw_listing_column(drafting, called);
+    draw_listing_column(drafting);
     return false;
   }
-  return draw_column(drafting, called, overflow_page);
+  return draw_column(drafting, overflow_page);
 }
 
 }  // namespace

@@ -9,6 +9,7 @@
 #include <fmt/format.h>
 
 #include "scene/palette.hpp"
+#include "scene/plate.hpp"
 #include "scene/setting.hpp"
 
 namespace tinworm::scene {
@@ -32,11 +33,12 @@ Area plate_at(const Drafting& drafting, int number, At at) {
 
 void draw_number(Drafting& drafting, const DrawnZone& drawn, const Area& plate, bool led) {
   Layer& layer = drafting.page.layer("numbers");
+  const Colour colour = draw_plate(drafting, *drawn.zone, plate);
   Text text =
       set(number_text(drawn.zone->number), number_style,
           {plate.middle().x_mm, plate.bottom() - clear_y_mm}, Align::centre, drafting.measure);
   text.area = plate.grown(-0.05);
-  layer.items.push_back(Shape{{polyline(plate)}, paper, {}});
+  text.colour = colour;
   layer.items.push_back(text);
   drafting.space.write(plate);
   drafting.page.labels.push_back({drawn.zone->number, plate, drawn.centre, led});

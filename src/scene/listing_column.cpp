@@ -5,6 +5,7 @@
 #include "scene/column.hpp"
 #include "scene/listing_words.hpp"
 #include "scene/naming.hpp"
+#include "scene/worst_list.hpp"
 
 namespace tinworm::scene {
 namespace {
@@ -27,7 +28,10 @@ constexpr Fullness fullnesses[] = {
 
 bool speaks_for_itself(const LegendEntry& entry) {
   using weighing::Step;
-  if (entry.words.starts_with("seen in part") || entry.words == "inside not seen") return true;
+  for (const char* part : {"seen in part", "part or inside not seen", "inside not seen",
+                           "white ground", "pale lines"}) {
+    if (entry.words == part) return true;
+  }
   for (const Step step : {Step::not_seen, Step::sound, Step::bloom, Step::pitted, Step::thin,
                           Step::weak, Step::holed}) {
     if (entry.words == step_name(step)) return true;
@@ -45,7 +49,6 @@ void write_brief_key(Writer& writer, const Used& used, const rules::Rules& rules
   for (LegendEntry& entry : legend_of(used, rules)) {
     const bool step = speaks_for_itself(entry);
     if (step) entry.meaning.clear();
-    if (entry.words == "ring") entry.meaning = "1 the worst place";
     (step ? steps : others).push_back(std::move(entry));
   }
   writer.rule();
@@ -76,6 +79,7 @@ void write_all(Writer& writer, const Drafting& drafting, const Fullness& fullnes
                double repairs_mm) {
   const weighing::Result& result = drafting.result;
   write_verdict(writer, result);
+  write_worst(writer, drafting, fullness.key == Key::roomy ? Fit::roomy : Fit::close);
   write_rules(writer, result, "");
   write_looked(writer, result, fullness.key == Key::brief ? Setting::flowing : Setting::lines);
   const std::size_t named = std::min<std::size_t>(fullness.most_zones, 8);
@@ -103,7 +107,7 @@ double least_repairs_mm(const Writer& like, const weighing::Result& result) {
 
 }  // namespace
 
-void draw_listing_column(Drafting& drafting, const std::vector<const weighing::Spot*>& called) {
+void draw_listing_column(Drafting& drafting) {
   Writer writer = open_column(drafting, drafting.result.caution);
   Fullness chosen;
   double spare = 0;
@@ -116,7 +120,6 @@ void draw_listing_column(Drafting& drafting, const std::vector<const weighing::S
                                 ? writer.area.height_mm
                                 : least_repairs_mm(writer, drafting.result) + std::max(spare, 0.0);
   write_all(writer, drafting, chosen, repairs_mm);
-  write_ranks(writer, drafting, called);
 }
 
 }  // namespace tinworm::scene

@@ -10,6 +10,6 @@ namespace tinworm::scene {
 
 // All of it on every sheet, since each may be shown alone; where it is too much, the list of
 // repairs ends with how many more there are. `drafting.result` went through `for_sale`.
-void draw_listing_column(Drafting& drafting, const std::vector<const weighing::Spot*>& called);
+void draw_listing_column(Drafting& drafting);
 
 }  // namespace tinworm::scene

@@ -1,0 +1,54 @@
+#include "scene/worst_list.hpp"
+
+#include <fmt/format.h>
+
+#include "scene/figure.hpp"
+#include "scene/naming.hpp"
+#include "scene/palette.hpp"
+
+namespace tinworm::scene {
+namespace {
+
+constexpr double indent_mm = 4.2;
+constexpr Style letter_style{7, Font::bold, white, Says::rank, 1.15};
+constexpr Style name_style{7, Font::bold, black, Says::callout, 1.15};
+constexpr Style detail_style{6.5, Font::regular, black, Says::callout, 1.15};
+
+// Set close, a figure says by its sign alone whether it was judged.
+std::string detail_of(const Drafting& drafting, const weighing::Spot& spot, Fit fit) {
+  std::string text = spot.is_repair ? "repair that can\u2019t be relied on"
+                                    : fmt::format("{}: {}, {}", spot.name, step_words(spot),
+                                                  figure_words(drafting.result, spot));
+  if (fit == Fit::roomy) {
+    if (!spot.is_repair) text += fmt::format(", {}", evidence_words(spot.evidence));
+    if (const std::string near = near_words(spot); !near.empty()) text += "; " + near;
+  }
+  return fmt::format("{} \u00b7{}{:02}", text, no_break, spot.zone);
+}
+
+void write_entry(Writer& writer, const Drafting& drafting, const weighing::Spot& spot, Fit fit) {
+  const weighing::Zone* zone = drafting.result.zone(spot.zone);
+  if (zone == nullptr) return;
+  const double top = writer.y;
+  // The same flag as at the place: it needs no entry in the key.
+  const Area flag{writer.area.x_mm, top + 0.2, 2.7, line_height_mm(name_style) - 0.1};
+  writer.layer.items.push_back(Shape{{polyline(flag)}, ink, {}});
+  writer.layer.items.push_back(set(letter_of(drafting.result, spot), letter_style,
+                                   {flag.middle().x_mm, top + 0.8 * line_height_mm(name_style)},
+                                   Align::centre, writer.measure));
+  writer.block(zone_name(*zone), name_style, indent_mm);
+  writer.block(detail_of(drafting, spot, fit), detail_style, indent_mm);
+  if (fit == Fit::roomy) writer.y += 0.4;
+}
+
+}  // namespace
+
+void write_worst(Writer& writer, const Drafting& drafting, Fit fit) {
+  if (drafting.lettered.empty()) return;
+  writer.rule();
+  writer.block("Worst first", heading_style);
+  for (const weighing::Spot* spot : drafting.lettered) write_entry(writer, drafting, *spot, fit);
+  writer.y += apart_mm * 0.4;
+}
+
+}  // namespace tinworm::scene
