@@ -193,6 +193,8 @@ Page key_page(const Sheet& sheet, const weighing::Result& result, Paper size,
   const DiagramOptions options;
   Drafting drafting{page, sheet, result, options, measure, FreeSpace(sheet.drawing),
                     {},   {},    {},     {}};
+  // Nothing was surveyed: no ground, and numbers on plain plates.
+  drafting.dress.zone = [](const DrawnZone& drawn) { return Shape{drawn.shape, paper, {}}; };
   draw_body(drafting);
   draw_view_names(drafting);
   draw_mounts(drafting);

@@ -20,7 +20,6 @@ namespace {
 
 constexpr Style verdict_style{11.5, Font::bold, black, Says::title, 1.16};
 constexpr Style second_style{7.5, Font::regular, black, Says::title, 1.25};
-constexpr Style entry_style{7, Font::regular, black, Says::legend, 1.18};
 constexpr Style rules_style{7, Font::bold, black, Says::words, 1.22};
 constexpr double inset_mm = 3;
 
@@ -76,29 +75,6 @@ bool write_rules(Writer& writer, const weighing::Result& result, const std::stri
   return shortened;
 }
 
-void write_legend(Writer& writer, const Used& used, const rules::Rules& rules, Fit fit) {
-  Style style = entry_style;
-  if (fit == Fit::close) style.size_pt = 6.5;
-  const double between_mm = fit == Fit::close ? 0.3 : 0.75;
-  writer.rule();
-  writer.block("Key", heading_style);
-  writer.y += 0.6;
-  write_entries(writer, legend_of(used, rules), style, between_mm);
-  writer.y += apart_mm * 0.4;
-}
-
-void write_entries(Writer& writer, const std::vector<LegendEntry>& entries, const Style& style,
-                   double between_mm) {
-  constexpr double indent = swatch_width_mm + 2.2;
-  for (const LegendEntry& entry : entries) {
-    const double top = writer.y;
-    add_swatch(writer.layer, entry, {writer.area.x_mm, top + 0.2});
-    writer.block(entry.meaning.empty() ? entry.words : entry.words + ": " + entry.meaning, style,
-                 indent);
-    writer.y = std::max(writer.y, top + swatch_height_mm) + between_mm;
-  }
-}
-
 Writer open_column(Drafting& drafting, std::string_view caution) {
   const Area column = drafting.sheet.column;
   Layer& layer = drafting.page.layer("column");
@@ -122,6 +98,7 @@ Writer open_column(Drafting& drafting, std::string_view caution) {
 bool draw_column(Drafting& drafting, const std::string& overflow_page) {
   const weighing::Result& result = drafting.result;
   const rules::Rules& rules = result.constants;
+  const bool key_on_sheet = draw_key_on_sheet(drafting, Fit::close);
   Writer writer = open_column(drafting, result.caution);
   struct Fullness {
     Fit worst, key;
@@ -134,7 +111,7 @@ bool draw_column(Drafting& drafting, const std::string& overflow_page) {
     write_verdict(to, result);
     write_worst(to, drafting, fullness.worst);
     rules_overflow = write_rules(to, result, overflow_page);
-    write_legend(to, used, rules, fullness.key);
+    if (!key_on_sheet) write_legend(to, used, rules, fullness.key);
     limits_overflow = write_limits(to, result, overflow_page);
   };
   const auto fits = [&](const Fullness& fullness) {
@@ -147,7 +124,8 @@ bool draw_column(Drafting& drafting, const std::string& overflow_page) {
   constexpr Fullness fullnesses[] = {
       {Fit::roomy, Fit::roomy, true, true},   {Fit::roomy, Fit::close, true, true},
       {Fit::roomy, Fit::close, false, true},  {Fit::close, Fit::close, false, true},
-      {Fit::roomy, Fit::close, false, false}, {Fit::close, Fit::close, false, false}};
+      {Fit::roomy, Fit::close, false, false}, {Fit::close, Fit::close, false, false},
+      {Fit::brief, Fit::close, false, false}, {Fit::brief, Fit::brief, false, false}};
   const auto* chosen = std::begin(fullnesses);
   while (chosen + 1 != std::end(fullnesses) && !fits(*chosen)) ++chosen;
   write_all(writer, *chosen);

@@ -5,7 +5,7 @@
 #include <string_view>
 
 #include "scene/drafting.hpp"
-#include "scene/legend.hpp"
+#include "scene/sheet_key.hpp"
 #include "scene/writer.hpp"
 
 namespace tinworm::scene {
@@ -26,13 +26,5 @@ void write_verdict(Writer& writer, const weighing::Result& result);
 // as many as there is room for and how many more there are. True if they were shortened. With no
 // overflow page the names stand alone.
 bool write_rules(Writer& writer, const weighing::Result& result, const std::string& overflow_page);
-
-// Set smaller where the column is short or narrow, down to the least size there is.
-enum class Fit { roomy, close };
-void write_legend(Writer& writer, const Used& used, const rules::Rules& rules, Fit fit);
-
-// Swatches with their words, without a heading, that far apart.
-void write_entries(Writer& writer, const std::vector<LegendEntry>& entries, const Style& style,
-                   double between_mm);
 
 }  // namespace tinworm::scene

@@ -46,7 +46,10 @@ std::string damage_words(const weighing::Result& result, const weighing::Spot& s
   return sized("hole", spot.size_assumed ? std::nullopt : spot.size);
 }
 
-std::string metal_figure(const weighing::Spot& spot) {
+// A place may be worse than its metal: a crack that a buyer isn't told of must not read as "≈85 %".
+std::string metal_figure(const weighing::Result& result, const weighing::Spot& spot) {
+  if (spot.step >= weighing::Step::weak && spot.metal.weighed.value > result.constants.weak_limit)
+    return step_words(spot);
   const bool measured = spot.metal.kind == weighing::SpanKind::interval &&
                         !weighing::judged_below_readings(spot.metal);
   return fmt::format("{}{} %", measured ? "" : "\u2248",
@@ -175,14 +178,14 @@ std::vector<Tag> tags(const Drafting& drafting, bool with_letter) {
 
 std::string figure_words(const weighing::Result& result, const weighing::Spot& spot) {
   const std::string damage = damage_words(result, spot);
-  return damage.empty() ? metal_figure(spot) : damage;
+  return damage.empty() ? metal_figure(result, spot) : damage;
 }
 
 std::string skin_words(const weighing::Result& result, const weighing::Spot& spot) {
   const std::string damage = damage_words(result, spot);
   if (!damage.empty()) return damage;
   const bool measured = spot.metal.kind == weighing::SpanKind::interval;
-  return measured || spot.rust.empty() ? metal_figure(spot) : spot.rust;
+  return measured || spot.rust.empty() ? metal_figure(result, spot) : spot.rust;
 }
 
 std::vector<const weighing::Spot*> lettered(const weighing::Result& result) {

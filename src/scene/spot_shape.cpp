@@ -68,8 +68,8 @@ std::vector<Polyline> cut_to_zone(const Polyline& patch, const DrawnZone& drawn)
   }
   // At a zone's end half of a spot may lie beyond it: an area that was found isn't cut away.
   constexpr double least_share = 0.6;
-  const bool too_little = geometry::area(geometry::intersection(spot, zone)) <
-                          least_share * geometry::area(spot);
+  const bool too_little =
+      geometry::area(geometry::intersection(spot, zone)) < least_share * geometry::area(spot);
   return too_little ? std::vector<Polyline>{patch} : cut;
 }
 

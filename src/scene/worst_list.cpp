@@ -1,5 +1,7 @@
 #include "scene/worst_list.hpp"
 
+#include <algorithm>
+
 #include <fmt/format.h>
 
 #include "scene/figure.hpp"
@@ -16,9 +18,12 @@ constexpr Style detail_style{6.5, Font::regular, black, Says::callout, 1.15};
 
 // Set close, a figure says by its sign alone whether it was judged.
 std::string detail_of(const Drafting& drafting, const weighing::Spot& spot, Fit fit) {
-  std::string text = spot.is_repair ? "repair that can\u2019t be relied on"
-                                    : fmt::format("{}: {}, {}", spot.name, step_words(spot),
-                                                  figure_words(drafting.result, spot));
+  std::string text = "repair that can\u2019t be relied on";
+  if (!spot.is_repair) {
+    const std::string figure = figure_words(drafting.result, spot);
+    text = spot.name.empty() ? step_words(spot) : spot.name + ": " + step_words(spot);
+    if (figure != step_words(spot)) text += ", " + figure;
+  }
   if (fit == Fit::roomy) {
     if (!spot.is_repair) text += fmt::format(", {}", evidence_words(spot.evidence));
     if (const std::string near = near_words(spot); !near.empty()) text += "; " + near;
@@ -36,6 +41,13 @@ void write_entry(Writer& writer, const Drafting& drafting, const weighing::Spot&
   writer.layer.items.push_back(set(letter_of(drafting.result, spot), letter_style,
                                    {flag.middle().x_mm, top + 0.8 * line_height_mm(name_style)},
                                    Align::centre, writer.measure));
+  if (fit == Fit::brief) {
+    writer.block(fmt::format("{}: {} \u00b7{}{:02}", zone_name(*zone),
+                             figure_words(drafting.result, spot), no_break, spot.zone),
+                 detail_style, indent_mm);
+    writer.y = std::max(writer.y, top + line_height_mm(name_style)) + 0.2;
+    return;
+  }
   writer.block(zone_name(*zone), name_style, indent_mm);
   writer.block(detail_of(drafting, spot, fit), detail_style, indent_mm);
   if (fit == Fit::roomy) writer.y += 0.4;
