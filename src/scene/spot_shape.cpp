@@ -1,5 +1,6 @@
 #include "scene/spot_shape.hpp"
 
+#include <algorithm>
 #include <cmath>
 #include <numbers>
 
@@ -14,6 +15,21 @@ geometry::Ring ring_of(const Polyline& line) {
   geometry::Ring ring;
   for (const At at : line.points) ring.push_back({at.x_mm, at.y_mm});
   return ring;
+}
+
+std::vector<Polyline> lines_of(const geometry::Outline& outline) {
+  std::vector<Polyline> lines;
+  for (const geometry::Ring& ring : outline.rings) {
+    Polyline line{{}, true};
+    for (const geometry::Point point : ring) line.points.push_back({point.u, point.v});
+    lines.push_back(std::move(line));
+  }
+  return lines;
+}
+
+Polyline moved(Polyline line, At by) {
+  for (At& at : line.points) at = {at.x_mm + by.x_mm, at.y_mm + by.y_mm};
+  return line;
 }
 
 Stroke edge_of(bool measured) {
@@ -56,21 +72,28 @@ geometry::Outline outline_of(const DrawnZone& drawn) {
   return zone;
 }
 
-std::vector<Polyline> cut_to_zone(const Polyline& patch, const DrawnZone& drawn) {
-  const Area area = bounds({patch});
-  if (area.width_mm <= 3 || area.height_mm <= 3) return {patch};
-  const geometry::Outline spot{{ring_of(patch)}, {}}, zone = outline_of(drawn);
-  std::vector<Polyline> cut;
-  for (const geometry::Ring& ring : geometry::intersection(spot, zone).rings) {
-    Polyline line{{}, true};
-    for (const geometry::Point point : ring) line.points.push_back({point.u, point.v});
-    cut.push_back(std::move(line));
+std::vector<Polyline> cut_to_zone(const Polyline& whole, const DrawnZone& drawn) {
+  constexpr double small_mm = 3, least_share = 0.6;
+  const Area area = bounds({whole});
+  if (std::max(area.width_mm, area.height_mm) <= small_mm) return {whole};
+  const geometry::Outline zone = outline_of(drawn);
+  // At a zone's end half of a spot may lie beyond it: it slides back by no more than that half, as
+  // what was found is neither cut away nor drawn in the air.
+  for (const double share : {0.0, 0.25, 0.5}) {
+    std::vector<Polyline> best;
+    double most = least_share * geometry::area({{ring_of(whole)}, {}});
+    for (const At by : {At{-1, 0}, At{1, 0}, At{0, -1}, At{0, 1}}) {
+      const Polyline slid =
+          moved(whole, {by.x_mm * share * area.width_mm, by.y_mm * share * area.height_mm});
+      const geometry::Outline left = geometry::intersection({{ring_of(slid)}, {}}, zone);
+      const double kept = geometry::area(left);
+      if (kept <= most) continue;
+      most = kept;
+      best = lines_of(left);
+    }
+    if (!best.empty()) return best;
   }
-  // At a zone's end half of a spot may lie beyond it: an area that was found isn't cut away.
-  constexpr double least_share = 0.6;
-  const bool too_little =
-      geometry::area(geometry::intersection(spot, zone)) < least_share * geometry::area(spot);
-  return too_little ? std::vector<Polyline>{patch} : cut;
+  return {whole};
 }
 
 double middle_inside(const std::vector<Polyline>& shape, double fixed, bool fixed_is_x,

@@ -16,9 +16,9 @@ Polyline open_mark(At middle);
 
 geometry::Outline outline_of(const DrawnZone& drawn);
 
-// A wide patch stops at its zone's bounds; a small one, or one that would lose more than 40 % of
-// its area, is whole.
-std::vector<Polyline> cut_to_zone(const Polyline& patch, const DrawnZone& drawn);
+// A patch stops at its zone's bounds. One that would lose more than 40 % of its area slides into
+// the zone by up to half its size; one for which that is too little, and a small one, is whole.
+std::vector<Polyline> cut_to_zone(const Polyline& whole, const DrawnZone& drawn);
 
 // The middle of the longest stretch inside the shape on the line x = `fixed` (or y = `fixed`).
 double middle_inside(const std::vector<Polyline>& shape, double fixed, bool fixed_is_x,
