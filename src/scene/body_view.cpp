@@ -23,7 +23,8 @@ Stroke stroke_of(body::Weight weight) {
     case body::Weight::light:
       return {soft_ink, 0.35, {}};
     case body::Weight::ghost:
-      return {faint_ink, 0.4, {2.2, 0.7, 0.3, 0.7}};
+      // Adjacent outlines: long-dashed double-dotted narrow line (ISO 128, type 05.1).
+      return {faint_ink, 0.4, {4.2, 0.6, 0.15, 0.6, 0.15, 0.6}};
   }
   return {ink, 0.5, {}};
 }
@@ -129,15 +130,26 @@ void name_view(Drafting& drafting, const PlacedView& placed) {
   put(drafting, beside);
 }
 
+// The car's left and right at both edges of the views that show both: side by side under end
+// views, over and under the others at the end that the view's name leaves free.
 void name_sides(Drafting& drafting, const PlacedView& placed) {
   const View view = placed.projection.view;
-  if (view != View::front && view != View::rear) return;
+  if (view == View::left || view == View::right) return;
   const Style note{6.5, Font::regular, soft_ink, Says::view_name};
-  const bool front = view == View::front;
-  const double y = placed.area.bottom() + 3;
-  put(drafting, set(front ? "car\u2019s right" : "car\u2019s left", note, {placed.area.x_mm, y},
-                    Align::left, drafting.measure));
-  put(drafting, set(front ? "car\u2019s left" : "car\u2019s right", note, {placed.area.right(), y},
+  const std::string left = "car\u2019s left", right = "car\u2019s right";
+  const Area& area = placed.area;
+  if (view == View::front || view == View::rear) {
+    const double y = area.bottom() + 3;
+    const bool front = view == View::front;
+    put(drafting, set(front ? right : left, note, {area.x_mm, y}, Align::left, drafting.measure));
+    put(drafting,
+        set(front ? left : right, note, {area.right(), y}, Align::right, drafting.measure));
+    return;
+  }
+  const bool left_on_top = sign_of_v(view) > 0;
+  put(drafting, set(left_on_top ? left : right, note, {area.right(), area.y_mm - 0.9}, Align::right,
+                    drafting.measure));
+  put(drafting, set(left_on_top ? right : left, note, {area.right(), area.bottom() + 2.9},
                     Align::right, drafting.measure));
 }
 

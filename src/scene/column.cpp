@@ -9,6 +9,7 @@
 #include "scene/naming.hpp"
 #include "scene/not_seen.hpp"
 #include "scene/palette.hpp"
+#include "scene/parts_strip.hpp"
 #include "scene/setting.hpp"
 #include "scene/worst_list.hpp"
 #include "scene/writer.hpp"
@@ -95,41 +96,119 @@ Writer open_column(Drafting& drafting, std::string_view caution) {
   return writer;
 }
 
-bool draw_column(Drafting& drafting, const std::string& overflow_page) {
+namespace {
+
+// What stands where: the key and the names of the numbers on blank paper or down the column.
+struct Arrangement {
+  Parts parts = Parts::all;
+  std::optional<PartsSetting> parts_place;  // none: in the column, if any
+  std::optional<KeySetting> key_place;      // none: in the column
+};
+
+// The dearest first: on the sheet there is room for one, both or none.
+std::vector<Arrangement> arrangements(const Drafting& drafting) {
+  std::vector<Arrangement> all;
+  for (const Parts parts : {Parts::all, Parts::unnamed}) {
+    const auto place = place_for_parts(drafting, parts);
+    const auto key_alone = place_for_key(drafting, Fit::close);
+    if (place) {
+      if (const auto key = place_for_key(drafting, Fit::close, place->area))
+        all.push_back({parts, place, key});
+      all.push_back({parts, place, {}});
+    }
+    if (key_alone) all.push_back({parts, {}, key_alone});
+    all.push_back({parts, {}, {}});
+  }
+  return all;
+}
+
+// How much is said down the column.
+struct Fullness {
+  Fit worst, key;
+  bool line_weights;
+  std::size_t most_worst = 9;
+};
+
+constexpr Fullness fullnesses[] = {
+    {Fit::roomy, Fit::roomy, true},  {Fit::roomy, Fit::close, true},
+    {Fit::roomy, Fit::close, false}, {Fit::close, Fit::close, false},
+    {Fit::brief, Fit::close, false}, {Fit::brief, Fit::brief, false}};
+constexpr Fullness least[] = {{Fit::brief, Fit::brief, false},
+                              {Fit::brief, Fit::brief, false, 6},
+                              {Fit::brief, Fit::brief, false, 3},
+                              {Fit::brief, Fit::brief, false, 0}};
+
+struct Shortened {
+  bool rules = false, limits = false;
+};
+
+Shortened write_all(Writer& to, const Drafting& drafting, const Arrangement& arrangement,
+                    const Fullness& fullness, const std::string& overflow_page) {
   const weighing::Result& result = drafting.result;
-  const rules::Rules& rules = result.constants;
-  const bool key_on_sheet = draw_key_on_sheet(drafting, Fit::close);
-  Writer writer = open_column(drafting, result.caution);
-  struct Fullness {
-    Fit worst, key;
-    bool line_weights, limits_in_full;
-  };
-  bool rules_overflow = false, limits_overflow = false;
-  const auto write_all = [&](Writer& to, const Fullness& fullness) {
-    Used used = drafting.used;
-    if (!fullness.line_weights) used.roles.clear();
-    write_verdict(to, result);
-    write_worst(to, drafting, fullness.worst);
-    rules_overflow = write_rules(to, result, overflow_page);
-    if (!key_on_sheet) write_legend(to, used, rules, fullness.key);
-    limits_overflow = write_limits(to, result, overflow_page);
-  };
-  const auto fits = [&](const Fullness& fullness) {
+  Used used = drafting.used;
+  if (!fullness.line_weights) used.roles.clear();
+  write_verdict(to, result);
+  write_worst(to, drafting, fullness.worst, fullness.most_worst, overflow_page);
+  Shortened shortened;
+  shortened.rules = write_rules(to, result, overflow_page);
+  if (!arrangement.key_place) write_legend(to, used, result.constants, fullness.key);
+  if (arrangement.parts == Parts::none)
+    to.block(fmt::format("What the numbers are called: page {}.", overflow_page), list_style);
+  else if (!arrangement.parts_place)
+    write_parts(to, parts_of(drafting, arrangement.parts));
+  shortened.limits = write_limits(to, result, overflow_page, drafting.sheet.kind);
+  return shortened;
+}
+
+struct Choice {
+  Arrangement arrangement;
+  Fullness fullness;
+};
+
+// The first of all that fits, from what says most to what says least.
+Choice chosen(const Writer& like, const Drafting& drafting, const std::string& overflow_page) {
+  const auto fits = [&](const Arrangement& arrangement, const Fullness& fullness, bool in_full) {
     Layer tried;
-    Writer trial{tried, writer.area, writer.y, writer.measure};
-    write_all(trial, fullness);
-    return trial.room() >= 0 && !(fullness.limits_in_full && limits_overflow);
+    Writer trial{tried, like.area, like.y, like.measure};
+    const Shortened shortened = write_all(trial, drafting, arrangement, fullness, overflow_page);
+    return trial.room() >= 0 && !(in_full && shortened.limits);
   };
-  // From all that there is to say to the least.
-  constexpr Fullness fullnesses[] = {
-      {Fit::roomy, Fit::roomy, true, true},   {Fit::roomy, Fit::close, true, true},
-      {Fit::roomy, Fit::close, false, true},  {Fit::close, Fit::close, false, true},
-      {Fit::roomy, Fit::close, false, false}, {Fit::close, Fit::close, false, false},
-      {Fit::brief, Fit::close, false, false}, {Fit::brief, Fit::brief, false, false}};
-  const auto* chosen = std::begin(fullnesses);
-  while (chosen + 1 != std::end(fullnesses) && !fits(*chosen)) ++chosen;
-  write_all(writer, *chosen);
-  return rules_overflow || limits_overflow;
+  auto all = arrangements(drafting);
+  for (const bool in_full : {true, false}) {
+    for (const Arrangement& arrangement : all)
+      for (const Fullness& fullness : fullnesses)
+        if (fits(arrangement, fullness, in_full)) return {arrangement, fullness};
+  }
+  const Arrangement bare{Parts::none, {}, place_for_key(drafting, Fit::brief)};
+  for (const bool in_full : {true, false}) {
+    for (const Fullness& fullness : fullnesses)
+      if (fits(bare, fullness, in_full)) return {bare, fullness};
+  }
+  for (const Fullness& fullness : least)
+    if (fits(bare, fullness, false)) return {bare, fullness};
+  return {bare, std::end(least)[-1]};
+}
+
+}  // namespace
+
+Further draw_column(Drafting& drafting, const std::string& overflow_page) {
+  Writer writer = open_column(drafting, drafting.result.caution);
+  const auto [arrangement, fullness] = chosen(writer, drafting, overflow_page);
+  if (arrangement.key_place) draw_key(drafting, *arrangement.key_place);
+  if (arrangement.parts_place) {
+    drafting.space.write(arrangement.parts_place->area);
+    write_parts(writer.layer, parts_of(drafting, arrangement.parts), *arrangement.parts_place,
+                drafting.measure);
+  }
+  const Shortened shortened = write_all(writer, drafting, arrangement, fullness, overflow_page);
+  Further further;
+  const auto& lettered = drafting.lettered;
+  for (std::size_t i = fullness.most_worst; i < lettered.size(); ++i)
+    further.worst.push_back(lettered[i]);
+  further.parts = arrangement.parts == Parts::none && !numbers_on(drafting.page).empty();
+  further.numbers = numbers_on(drafting.page);
+  further.needed = shortened.rules || shortened.limits || further.parts || !further.worst.empty();
+  return further;
 }
 
 }  // namespace tinworm::scene

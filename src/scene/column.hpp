@@ -5,14 +5,16 @@
 #include <string_view>
 
 #include "scene/drafting.hpp"
+#include "scene/further_pages.hpp"
 #include "scene/sheet_key.hpp"
 #include "scene/writer.hpp"
 
 namespace tinworm::scene {
 
-// Fills the column; true if the limits or the changed rules found no room in full and need a page
-// of their own, which will be called `overflow_page`.
-bool draw_column(Drafting& drafting, const std::string& overflow_page);
+// Fills the column, and blank paper of the drawing with the key and the names of the numbers where
+// there is room. Tells what found none and needs a page of its own, which will be called
+// `overflow_page`.
+Further draw_column(Drafting& drafting, const std::string& overflow_page);
 
 // Its parts, for pictures of another shape.
 

@@ -52,6 +52,7 @@ struct Used {                                     // what the drawing uses, for 
   bool place_unknown = false, ranks = false, unranked = false;
   bool repair_relied = false, repair_not_relied = false, repair_not_known = false;
   bool circles = false;
+  std::set<int> named;       // zones whose name stands beside their number
   std::set<int> unnumbered;  // zones whose number found no room in some view
 };
 
@@ -82,6 +83,7 @@ struct Drafting {
   std::vector<SpotMark> spots;
   std::vector<Cover> covers;
   bool numbers_everywhere = true;  // else only where something was found or mended
+  bool part_names = false;         // beside numbers, where there is room
   Dress dress = {};
   std::vector<const weighing::Spot*> lettered = {};  // that bear a letter on this sheet, A first
 };

@@ -85,11 +85,17 @@ Tag tag_of(const Drafting& drafting, const SpotMark& mark) {
   return tag;
 }
 
+// Open marks have a broad edge.
+Area area_of(const SpotMark& mark) {
+  constexpr double edge_mm = 0.4;
+  return bounds(mark.shape).grown(mark.kind == MarkKind::open ? edge_mm : 0);
+}
+
 bool free_for(const Drafting& drafting, const Area& area) {
   const FreeSpace& space = drafting.space;
   if (!space.unwritten(area.grown(0.25)) || space.leader_crosses(area.grown(0.2))) return false;
   return std::none_of(drafting.spots.begin(), drafting.spots.end(), [&](const SpotMark& mark) {
-    return bounds(mark.shape).grown(0.25).overlaps(area);
+    return area_of(mark).grown(0.25).overlaps(area);
   });
 }
 
@@ -100,7 +106,7 @@ struct Seat {
 
 // Nearest to the mark first; on blank paper rather than over lines where that is as near.
 std::optional<Seat> seat_of(const Drafting& drafting, const Tag& tag, double farthest_mm) {
-  const Area mark = bounds(tag.mark->shape);
+  const Area mark = area_of(*tag.mark);
   const double width = tag.width_mm(), height = tag.height_mm();
   std::optional<Seat> best;
   double least = 1e9;

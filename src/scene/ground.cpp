@@ -46,6 +46,7 @@ SeenAs seen_as(const weighing::Zone& zone) {
 }
 
 Item ground_fill(SeenAs seen, const std::vector<Polyline>& shape) {
+  if (seen == SeenAs::bare) return Shape{shape, paper, {}};
   Clipped fill{shape, {whole(shape, seen == SeenAs::not_seen ? not_seen_ground : paper)}};
   std::vector<Shape> over;
   switch (seen) {

@@ -20,12 +20,13 @@ std::vector<Shape> fine_hatch(const std::vector<Polyline>& shape) {
 std::vector<Item> plate(Step step, bool measured, const Area& area) {
   const std::vector<Polyline> shape{polyline(area)};
   const bool not_seen = step == Step::not_seen;
-  Clipped fill{shape, {Shape{shape, not_seen ? not_seen_ground : strong(step), {}}}};
-  if (not_seen) {
-    for (Shape& each : fine_hatch(shape)) fill.within.push_back(std::move(each));
-  }
-  const Stroke edge =
-      measured || not_seen ? Stroke{soft_ink, 0.35, {}} : Stroke{ink, 0.45, {0.45, 0.45}};
+  const bool sound = step == Step::sound;
+  const Stroke edge = measured || not_seen ? Stroke{soft_ink, 0.35, {}}
+                      : sound              ? Stroke{faint_ink, 0.45, {0.6, 0.45}}
+                                           : Stroke{ink, 0.45, {0.45, 0.45}};
+  if (!not_seen) return {Shape{shape, strong(step), edge}};
+  Clipped fill{shape, {Shape{shape, not_seen_ground, {}}}};
+  for (Shape& each : fine_hatch(shape)) fill.within.push_back(std::move(each));
   return {fill, Shape{shape, {}, edge}};
 }
 

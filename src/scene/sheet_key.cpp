@@ -77,38 +77,61 @@ void write_entries(Writer& writer, const std::vector<LegendEntry>& entries, cons
   }
 }
 
-bool draw_key_on_sheet(Drafting& drafting, Fit least) {
+namespace {
+
+std::optional<Area> blank_place_but(const Drafting& drafting, const std::optional<Area>& taken,
+                                    double width_mm, double height_mm) {
   constexpr double clear_mm = 1.5, pitch_mm = 1;
-  const rules::Rules& rules = drafting.result.constants;
   const Area& where = drafting.sheet.drawing;
-  Used without_weights = drafting.used;
-  without_weights.roles.clear();
-  const struct {
-    const Used& used;
-    Fit fit;
-    double width_mm;
-  } tries[] = {{drafting.used, Fit::roomy, 56},
-               {drafting.used, Fit::close, 56},
-               {without_weights, Fit::close, 56},
-               {without_weights, Fit::close, 49},
-               {without_weights, Fit::brief, 49}};
-  for (const auto& [used, fit, width_mm] : tries) {
-    if (fit > least) break;
-    Layer tried;
-    Writer trial{tried, {0, 0, width_mm, where.height_mm}, 0, drafting.measure};
-    write_legend(trial, used, rules, fit);
-    for (double x = where.right() - width_mm - clear_mm; x > where.x_mm; x -= pitch_mm) {
-      for (double y = where.y_mm + clear_mm; y + trial.y < where.bottom(); y += pitch_mm) {
-        const Area area{x, y, width_mm, trial.y};
-        if (!drafting.space.blank(area.grown(clear_mm))) continue;
-        Writer writer{drafting.page.layer("column"), area, y, drafting.measure};
-        write_legend(writer, used, rules, fit);
-        drafting.space.write(area);
-        return true;
-      }
+  for (double x = where.right() - width_mm - clear_mm; x > where.x_mm; x -= pitch_mm) {
+    for (double y = where.y_mm + clear_mm; y + height_mm < where.bottom(); y += pitch_mm) {
+      const Area area{x, y, width_mm, height_mm};
+      if (taken && taken->overlaps(area.grown(clear_mm))) continue;
+      if (drafting.space.blank(area.grown(clear_mm))) return area;
     }
   }
-  return false;
+  return std::nullopt;
+}
+
+Used used_in(const Drafting& drafting, bool line_weights) {
+  Used used = drafting.used;
+  if (!line_weights) used.roles.clear();
+  return used;
+}
+
+}  // namespace
+
+std::optional<Area> blank_place(const Drafting& drafting, double width_mm, double height_mm) {
+  return blank_place_but(drafting, {}, width_mm, height_mm);
+}
+
+std::optional<KeySetting> place_for_key(const Drafting& drafting, Fit least,
+                                        const std::optional<Area>& taken) {
+  const struct {
+    Fit fit;
+    bool line_weights;
+    double width_mm;
+  } tries[] = {{Fit::roomy, true, 56},
+               {Fit::close, true, 56},
+               {Fit::close, false, 56},
+               {Fit::close, false, 49},
+               {Fit::brief, false, 49}};
+  for (const auto& [fit, line_weights, width_mm] : tries) {
+    if (fit > least) break;
+    Layer tried;
+    Writer trial{tried, {0, 0, width_mm, 1000}, 0, drafting.measure};
+    write_legend(trial, used_in(drafting, line_weights), drafting.result.constants, fit);
+    if (const auto area = blank_place_but(drafting, taken, width_mm, trial.y))
+      return KeySetting{*area, fit, line_weights};
+  }
+  return std::nullopt;
+}
+
+void draw_key(Drafting& drafting, const KeySetting& setting) {
+  Writer writer{drafting.page.layer("column"), setting.area, setting.area.y_mm, drafting.measure};
+  write_legend(writer, used_in(drafting, setting.line_weights), drafting.result.constants,
+               setting.fit);
+  drafting.space.write(setting.area);
 }
 
 }  // namespace tinworm::scene

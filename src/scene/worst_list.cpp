@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include <algorithm>
+
 #include <fmt/format.h>
 
 #include "scene/figure.hpp"
@@ -17,10 +19,10 @@ constexpr Style name_style{7, Font::bold, black, Says::callout, 1.15};
 constexpr Style detail_style{6.5, Font::regular, black, Says::callout, 1.15};
 
 // Set close, a figure says by its sign alone whether it was judged.
-std::string detail_of(const Drafting& drafting, const weighing::Spot& spot, Fit fit) {
+std::string detail_of(const weighing::Result& result, const weighing::Spot& spot, Fit fit) {
   std::string text = "repair that can\u2019t be relied on";
   if (!spot.is_repair) {
-    const std::string figure = figure_words(drafting.result, spot);
+    const std::string figure = figure_words(result, spot);
     text = spot.name.empty() ? step_words(spot) : spot.name + ": " + step_words(spot);
     if (figure != step_words(spot)) text += ", " + figure;
   }
@@ -49,18 +51,32 @@ void write_entry(Writer& writer, const Drafting& drafting, const weighing::Spot&
     return;
   }
   writer.block(zone_name(*zone), name_style, indent_mm);
-  writer.block(detail_of(drafting, spot, fit), detail_style, indent_mm);
+  writer.block(detail_of(drafting.result, spot, fit), detail_style, indent_mm);
   if (fit == Fit::roomy) writer.y += 0.4;
 }
 
 }  // namespace
 
-void write_worst(Writer& writer, const Drafting& drafting, Fit fit) {
-  if (drafting.lettered.empty()) return;
+void write_worst(Writer& writer, const Drafting& drafting, Fit fit, std::size_t most,
+                 const std::string& overflow_page) {
+  const auto& lettered = drafting.lettered;
+  if (lettered.empty()) return;
   writer.rule();
   writer.block("Worst first", heading_style);
-  for (const weighing::Spot* spot : drafting.lettered) write_entry(writer, drafting, *spot, fit);
+  for (std::size_t i = 0; i < std::min(most, lettered.size()); ++i)
+    write_entry(writer, drafting, *lettered[i], fit);
+  if (lettered.size() > most) {
+    writer.block(fmt::format("From {} on: page {}.", letter_of(drafting.result, *lettered[most]),
+                             overflow_page),
+                 detail_style, indent_mm);
+  }
   writer.y += apart_mm * 0.4;
+}
+
+std::string worst_line(const weighing::Result& result, const weighing::Spot& spot) {
+  const weighing::Zone* zone = result.zone(spot.zone);
+  return fmt::format("{}  {}: {}", letter_of(result, spot), zone == nullptr ? "" : zone_name(*zone),
+                     detail_of(result, spot, Fit::roomy));
 }
 
 }  // namespace tinworm::scene

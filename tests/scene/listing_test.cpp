@@ -227,17 +227,25 @@ TEST(ForSale, TellsWhatWasNotSeenByHow) {
   std::vector<std::string> lines = unseen_lines(for_sale(fixture::weighed(survey), false));
   ASSERT_GE(lines.size(), 4u);
   lines.resize(4);
-  EXPECT_THAT(lines, ElementsAre("Not recorded: 15.", "Covered: 23, 24.",
-                                 "Tapped or felt only: 53.", "In part, the rest not: 19."));
+  EXPECT_THAT(lines,
+              ElementsAre("Tapped or felt only: 53 sill membrane.",
+                          "Covered: 23 rear bulkhead, 24 parcel shelf.",
+                          "Not recorded: 15 battery tray.", "In part, the rest not: 19 roof."));
 }
 
 TEST(ForSale, CountsWhatFindsNoRoom) {
   survey::Survey survey = fixture::clean_survey(fixture::plan());
   for (const int number : {41, 43, 45, 47, 49, 51}) survey.seen.erase(number);
   const weighing::Result shown = for_sale(fixture::weighed(survey), false);
-  EXPECT_EQ(unseen_lines(shown).front(), "Not recorded: 41, 43, 45, 47, 49, 51.");
-  EXPECT_EQ(unseen_lines(shown, 4).front(), "Not recorded: 41, 43, 45, 47 and 2 more zones.");
-  EXPECT_EQ(unseen_lines(shown, 5).front(), "Not recorded: 41, 43, 45, 47, 49 and 1 more zone.");
+  EXPECT_EQ(unseen_lines(shown).front(),
+            "Not recorded: 47 strut top, 49 front chassis leg, 51 outer sill, 45 inner wing, "
+            "41 front wing, 43 headlamp panel.");
+  EXPECT_EQ(unseen_lines(shown, 4).front(),
+            "Not recorded: 47 strut top, 49 front chassis leg, 51 outer sill, 45 inner wing and 2 "
+            "more zones.");
+  EXPECT_EQ(unseen_lines(shown, 5).front(),
+            "Not recorded: 47 strut top, 49 front chassis leg, 51 outer sill, 45 inner wing, "
+            "41 front wing and 1 more zone.");
 }
 
 TEST(ForSale, TellsPartsThatArentDrawnWorstFirst) {

@@ -86,7 +86,7 @@ TEST(Ink, AHoleDoesNotPaintItsZone) {
     std::vector<Colour> colours;
     const auto pages = fixture::drawn(fixture::weighed(each));
     for (const Item& item : fixture::layer(pages[0], "zones")->items)
-      colours.push_back(*std::get<Clipped>(item).within[0].fill);
+      colours.push_back(*std::get<Shape>(item).fill);
     return colours;
   };
   const auto clean = zones(survey);
