@@ -123,8 +123,10 @@ void name_view(Drafting& drafting, const PlacedView& placed) {
   const std::string_view more = view_note(view);
   if (more.empty()) return;
   Text beside = set(more, note, {title.area.right() + 2, y}, Align::left, drafting.measure);
-  // On a narrow page it stands under the view.
-  if (beside.area.right() > drafting.sheet.drawing.right())
+  // On a narrow page it stands under the view, and leaves the end to the car's side.
+  constexpr double side_mm = 16;
+  if (beside.area.right() > drafting.sheet.drawing.right() ||
+      (along && beside.area.right() > placed.area.right() - side_mm))
     beside = set(more, note, {placed.area.x_mm, placed.area.bottom() + 3}, Align::left,
                  drafting.measure);
   put(drafting, beside);

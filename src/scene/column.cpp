@@ -180,10 +180,9 @@ Choice chosen(const Writer& like, const Drafting& drafting, const std::string& o
         if (fits(arrangement, fullness, in_full)) return {arrangement, fullness};
   }
   const Arrangement bare{Parts::none, {}, place_for_key(drafting, Fit::brief)};
-  for (const bool in_full : {true, false}) {
-    for (const Fullness& fullness : fullnesses)
-      if (fits(bare, fullness, in_full)) return {bare, fullness};
-  }
+  for (const Fullness& fullness : fullnesses)
+    if (fits(bare, fullness, true)) return {bare, fullness};
+  // Where the limits run on to another page, all room that the others leave is theirs.
   for (const Fullness& fullness : least)
     if (fits(bare, fullness, false)) return {bare, fullness};
   return {bare, std::end(least)[-1]};

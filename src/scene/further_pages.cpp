@@ -41,6 +41,7 @@ std::vector<Page> further_pages(const weighing::Result& result, const Further& f
   for (const weighing::Spot* spot : further.worst) worst.push_back(worst_line(result, *spot));
   add_lines(paragraphs, "Worst first, continued", worst);
   if (options.for_sale) {
+    add_lines(paragraphs, "How it was looked at", looked_lines(result));
     add_lines(paragraphs, "Rules changed", result.rules_changed);
     add_lines(paragraphs, "Not seen, so not known", unseen_lines(result));
     add_lines(paragraphs, "Not on the drawing", not_drawn_words(result));

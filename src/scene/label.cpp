@@ -224,8 +224,8 @@ Seat seat_near(const Drafting& drafting, At anchor, double width, double height,
       if (!free(area) || drafting.space.leader_crosses(area.grown(0.2))) continue;
       if (clear_of_spots && on_spot(area)) continue;
       const At from = nearest_on(area, anchor);
-      const double cost = std::hypot(from.x_mm - anchor.x_mm, from.y_mm - anchor.y_mm) +
-                          4 * drafting.space.crossings(from, anchor, area);
+      if (drafting.space.crossings(from, anchor, area) > 0) continue;
+      const double cost = std::hypot(from.x_mm - anchor.x_mm, from.y_mm - anchor.y_mm);
       if (cost < best.cost) best = {area, from, cost};
     }
   }

@@ -47,7 +47,8 @@ constexpr Fullness fullnesses[] = {
     {Fit::roomy, true, true, no_limit},   {Fit::close, true, true, no_limit},
     {Fit::close, false, true, no_limit},  {Fit::brief, false, true, no_limit},
     {Fit::brief, false, false, no_limit}, {Fit::brief, false, false, 16},
-    {Fit::brief, false, false, 4, false}};
+    {Fit::brief, false, false, 4, false}, {Fit::brief, false, false, 2, false},
+    {Fit::brief, false, false, 0, false}};
 
 void write_key(Writer& writer, const Drafting& drafting, const Fullness& fullness) {
   Used used = drafting.used;

