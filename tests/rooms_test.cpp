@@ -57,7 +57,7 @@ TEST(Rooms, HoldTheLibrariesThatAreTheirsAlone) {
     std::set<std::string> rooms;
   } const theirs[] = {
       {std::regex(R"(#include *[<"](yaml-cpp/|yaml\.h))"), {"yaml"}},
-      {std::regex(R"(#include *[<"](cairo|pango|fontconfig|png\.h))"), {"painting"}},
+      {std::regex(R"(#include *[<"](cairo|pango|fontconfig|hb|png\.h))"), {"painting"}},
       {std::regex(R"(#include *[<"](jpeglib|jerror|turbojpeg|libexif/))"), {"photos"}},
       {std::regex(R"(#include *[<"](geos_c|boost/geometry))"), {"geometry"}},
       {std::regex(R"(#include *[<"]openssl/)"), {"output"}},

@@ -73,6 +73,10 @@ Held<PangoLayout> layout_with(const Fonts& fonts, std::string_view text, scene::
 
 }  // namespace
 
+const char* font_file(scene::Font font) {
+  return font_files[font == scene::Font::bold ? 1 : 0];
+}
+
 Line lay_out(std::string_view text, scene::Font font, double size_pt) {
   if (!g_utf8_validate(text.data(), static_cast<gssize>(text.size()), nullptr)) {
     throw std::invalid_argument("text to be drawn is not UTF-8");

@@ -25,4 +25,6 @@ struct Line {
 // thread, never shared: safe to call from any thread.
 Line lay_out(std::string_view text, scene::Font font, double size_pt);
 
+const char* font_file(scene::Font font);  // where the packaged font lies
+
 }  // namespace tinworm::painting

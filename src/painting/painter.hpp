@@ -7,7 +7,9 @@
 
 namespace tinworm::painting {
 
-void paint(cairo_t* cairo, const scene::Page& page, Warnings* warnings);
+// Left out: said by other means; what no font has is warned of all the same.
+enum class Words { drawn, left_out };
+void paint(cairo_t* cairo, const scene::Page& page, Warnings* warnings, Words words = Words::drawn);
 
 // Throws std::bad_alloc for want of memory, std::runtime_error with Cairo's words for anything else
 // that did not go well.

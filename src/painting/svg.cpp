@@ -8,6 +8,8 @@
 
 #include "painting/painter.hpp"
 #include "painting/picture.hpp"
+#include "painting/svg_numbers.hpp"
+#include "painting/svg_text.hpp"
 
 namespace tinworm::painting {
 namespace {
@@ -65,29 +67,6 @@ std::string with_clip_rules(std::string svg) {
   return svg;
 }
 
-std::string escaped(std::string_view text) {
-  std::string xml;
-  for (const char letter : text) {
-    switch (letter) {
-      case '&':
-        xml += "&amp;";
-        break;
-      case '<':
-        xml += "&lt;";
-        break;
-      case '>':
-        xml += "&gt;";
-        break;
-      case '"':
-        xml += "&quot;";
-        break;
-      default:
-        xml += letter;
-    }
-  }
-  return xml;
-}
-
 std::string head(const Metadata& metadata) {
   const auto part = [](std::string_view label, std::string_view text) {
     return text.empty() ? std::string() : fmt::format("{}{}\n", label, escaped(text));
@@ -106,15 +85,18 @@ std::string to_svg(const scene::Page& page, const Metadata& metadata, Warnings* 
       append_to_string, &raw, points(page.width_mm), points(page.height_mm)));
   check(surface.get(), "starting the SVG");
   const Held<cairo_t> cairo(cairo_create(surface.get()));
-  paint(cairo.get(), page, warnings);
+  paint(cairo.get(), page, warnings, Words::left_out);
   cairo_show_page(cairo.get());
   check(cairo.get(), "drawing the SVG");
   cairo_surface_finish(surface.get());
   check(surface.get(), "finishing the SVG");
-  std::string svg = with_clip_rules(renumbered(raw));
+  std::string svg = brief_svg(with_clip_rules(renumbered(raw)));
   const std::size_t root = svg.find("<svg");
   const std::size_t after = root == std::string::npos ? root : svg.find(">\n", root);
   if (after == std::string::npos) throw std::runtime_error("finishing the SVG: no root element");
+  const std::size_t end = svg.rfind("</svg>");
+  if (end == std::string::npos) throw std::runtime_error("finishing the SVG: it has no end");
+  svg.insert(end, svg_text(page));
   svg.insert(after + 2, head(metadata));
   return svg;
 }

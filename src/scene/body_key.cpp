@@ -8,12 +8,15 @@
 #include <fmt/format.h>
 
 #include "scene/blank_page.hpp"
+#include "scene/body_points.hpp"
 #include "scene/body_view.hpp"
 #include "scene/column.hpp"
 #include "scene/drafting.hpp"
 #include "scene/label.hpp"
 #include "scene/legend.hpp"
 #include "scene/naming.hpp"
+#include "scene/paper_table.hpp"
+#include "scene/part_names.hpp"
 #include "scene/strip.hpp"
 #include "scene/writer.hpp"
 
@@ -128,25 +131,10 @@ std::vector<LegendEntry> signs(const Drafting& drafting) {
   return entries;
 }
 
-struct Name {
-  std::string numbers;      // "41 42": pairs once
-  std::string name, whole;  // whole: with the other word for it, "front wing (fender)"
-};
-
-std::vector<Name> names_on(const Drafting& drafting) {
+std::vector<PartName> names_on(const Drafting& drafting) {
   std::set<int> drawn;
   for (const DrawnZone& zone : drafting.zones) drawn.insert(zone.plan->number);
-  std::vector<Name> names;
-  for (const body::Zone& zone : drafting.result.body->zones) {
-    const auto pair = zone.pair();
-    if (!drawn.contains(zone.number)) continue;
-    const bool both = pair && drawn.contains(*pair);
-    if (both && zone.side() == body::Side::right) continue;
-    names.push_back(
-        {both ? fmt::format("{} {}", zone.number, *pair) : fmt::format("{}", zone.number),
-         zone.name, zone.also.empty() ? zone.name : fmt::format("{} ({})", zone.name, zone.also)});
-  }
-  return names;
+  return part_names(*drafting.result.body, drawn);
 }
 
 // Where the column is too short for all, the lines stand closer and no name takes two of them.
@@ -154,15 +142,15 @@ void write_names(Writer& writer, const Drafting& drafting) {
   constexpr double numbers_mm = 9.5;
   writer.rule();
   writer.block("Zones: odd left, even right", heading_style);
-  const std::vector<Name> names = names_on(drafting);
+  const std::vector<PartName> names = names_on(drafting);
   Writer narrow = writer;
   narrow.area.width_mm -= numbers_mm;
   double whole_mm = 0;
-  for (const Name& name : names) whole_mm += narrow.height(name.whole, name_style);
+  for (const PartName& name : names) whole_mm += narrow.height(name.whole, name_style);
   const bool close = whole_mm > writer.room();
   Style style = name_style;
   if (close) style.leading = 1.08;
-  for (const Name& name : names) {
+  for (const PartName& name : names) {
     const bool fits = narrow.height(name.whole, style) <= line_height_mm(style) * 1.01;
     const double top = writer.y;
     writer.block(name.numbers, style);
@@ -193,12 +181,15 @@ Page key_page(const Sheet& sheet, const weighing::Result& result, Paper size,
   const DiagramOptions options;
   Drafting drafting{page, sheet, result, options, measure, FreeSpace(sheet.drawing),
                     {},   {},    {},     {}};
+  // Nothing was surveyed: no ground, and numbers on plain plates.
+  drafting.dress.zone = [](const DrawnZone& drawn) { return Shape{drawn.shape, paper, {}}; };
   draw_body(drafting);
   draw_view_names(drafting);
   draw_mounts(drafting);
   draw_stations(drafting);
   move_anchors(drafting);
   label_outside(drafting, label_inside(drafting));
+  name_mounts(drafting);
   draw_key_column(drafting);
   return page;
 }
@@ -206,25 +197,34 @@ Page key_page(const Sheet& sheet, const weighing::Result& result, Paper size,
 }  // namespace
 
 std::vector<Page> body_key(const body::PlanPtr& plan, Paper size,
-                           const std::vector<SheetKind>& kinds, const Measure& measure) {
+                           const std::vector<SheetKind>& kinds, const Measure& measure,
+                           bool points_by_name) {
   const weighing::Result result = untouched(plan);
   std::vector<Sheet> sheets;
   for (const SheetKind kind : kinds)
     for (const Sheet& sheet : lay_out(kind, *plan, size)) sheets.push_back(sheet);
   std::vector<Page> pages;
-  for (std::size_t i = 0; i < sheets.size(); ++i) {
-    pages.push_back(key_page(sheets[i], result, size, measure));
-    Page& page = pages.back();
+  for (const Sheet& sheet : sheets) pages.push_back(key_page(sheet, result, size, measure));
+  if (points_by_name && !pages.empty()) {
+    PaperPages list(size, "Stations and mounts", "", measure);
+    list.columns(points_of(*plan));
+    for (Page& page : std::move(list).pages()) pages.push_back(std::move(page));
+  }
+  for (std::size_t i = 0; i < pages.size(); ++i) {
+    Page& page = pages[i];
     page.label = fmt::format("{}", i + 1);
-    const std::vector<StripCell> cells = {
+    const int scale = i < sheets.size() ? sheets[i].scale : 0;
+    std::vector<StripCell> cells = {
         {"Body", plan->title, fmt::format("{} {}", plan->name, plan->version), 80, true, false},
         {"Size",
          fmt::format("{:g} x {:g} x {:g} mm", plan->size.length_mm, plan->size.width_mm,
                      plan->size.height_mm),
          fmt::format("wheelbase {:g} mm", plan->size.wheelbase_mm), 50, false, false},
-        {"Sheet", page.title, fmt::format("page {} of {}", i + 1, sheets.size()), 40, false, false},
-        {"Scale", fmt::format("1:{}", sheets[i].scale), "", 52, false, true}};
-    draw_cells(page, sheets[i].strip, cells, sheets[i].scale, quantity::Units::mm, measure);
+        {"Sheet", page.title, fmt::format("page {} of {}", i + 1, pages.size()), 40, false, false}};
+    if (scale > 0) cells.push_back({"Scale", fmt::format("1:{}", scale), "", 52, false, true});
+    Area strip{page.frame.x_mm, page.frame.bottom() - 11.5, page.frame.width_mm, 11.5};
+    if (i < sheets.size()) strip = sheets[i].strip;
+    draw_cells(page, strip, cells, scale, quantity::Units::mm, measure);
   }
   return pages;
 }

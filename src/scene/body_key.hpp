@@ -11,8 +11,9 @@
 namespace tinworm::scene {
 
 // Structure first, then skin, then frame, each only if the body draws zones there and it is in
-// `kinds`.
+// `kinds`. `points_by_name`: then a list of all mounts and stations.
 std::vector<Page> body_key(const body::PlanPtr& plan, Paper size,
-                           const std::vector<SheetKind>& kinds, const Measure& measure);
+                           const std::vector<SheetKind>& kinds, const Measure& measure,
+                           bool points_by_name = false);
 
 }  // namespace tinworm::scene

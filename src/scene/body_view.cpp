@@ -4,16 +4,15 @@
 #include <cmath>
 
 #include "geometry/area.hpp"
+#include "scene/ground.hpp"
 #include "scene/palette.hpp"
 #include "scene/repair_edge.hpp"
 #include "scene/setting.hpp"
-#include "scene/texture.hpp"
 
 namespace tinworm::scene {
 namespace {
 
 using body::View;
-using weighing::Step;
 
 Stroke stroke_of(body::Weight weight) {
   switch (weight) {
@@ -24,7 +23,8 @@ Stroke stroke_of(body::Weight weight) {
     case body::Weight::light:
       return {soft_ink, 0.35, {}};
     case body::Weight::ghost:
-      return {faint_ink, 0.4, {2.2, 0.7, 0.3, 0.7}};
+      // Adjacent outlines: long-dashed double-dotted narrow line (ISO 128, type 05.1).
+      return {faint_ink, 0.4, {4.2, 0.6, 0.15, 0.6, 0.15, 0.6}};
   }
   return {ink, 0.5, {}};
 }
@@ -45,65 +45,6 @@ Stroke thinned(Stroke stroke, double share) {
   stroke.width_pt *= share;
   for (double& each : stroke.dash_mm) each *= share;
   return stroke;
-}
-
-// Where only part of a zone, or not its inside, was seen, thin rows of the not-seen diagonals run
-// over its tint.
-Clipped part_seen(const std::vector<Polyline>& shape) {
-  Clipped over{shape, strokes(Texture::wide_diagonals, shape, not_seen_mark)};
-  for (Shape& each : over.within) {
-    each.stroke->width_pt = 0.7;
-    std::vector<Polyline> every_other;
-    for (std::size_t i = 0; i < each.lines.size(); i += 2) every_other.push_back(each.lines[i]);
-    each.lines = every_other;
-  }
-  return over;
-}
-
-// The dashed edge of a tint that rests on a look alone.
-Clipped looked_edge(Step step, const std::vector<Polyline>& shape) {
-  return {shape, {Shape{shape, {}, Stroke{marking(step), 2.6, {1.3, 1.0}}}}};
-}
-
-Clipped crossed_out(const std::vector<Polyline>& shape) {
-  const Area area = bounds(shape);
-  Shape cross{{segment({area.x_mm, area.y_mm}, {area.right(), area.bottom()}),
-               segment({area.right(), area.y_mm}, {area.x_mm, area.bottom()})},
-              {},
-              Stroke{faint_ink, 0.4, {}}};
-  return {shape, {cross}};
-}
-
-void tint(Drafting& drafting, const DrawnZone& drawn) {
-  auto& items = drafting.page.layer("zones").items;
-  const weighing::Zone& zone = *drawn.zone;
-  Used& used = drafting.used;
-  if (!zone.fitted) {
-    items.push_back(Shape{drawn.shape, paper, {}});
-    items.push_back(crossed_out(drawn.shape));
-    used.not_fitted = true;
-    return;
-  }
-  if (drafting.dress.zone) {
-    items.push_back(drafting.dress.zone(drawn));
-    return;
-  }
-  items.push_back(pale_fill(zone.step, drawn.shape));
-  if (zone.step == Step::not_seen) {
-    used.not_seen = true;
-    return;
-  }
-  used.zones.insert(zone.step);
-  // White would say that a box nobody looked into is sound.
-  const bool part = zone.seen_share < 0.995;
-  const bool hollow = !part && zone.inside == "not-seen" && zone.step == Step::sound;
-  if (part || hollow) items.push_back(part_seen(drawn.shape));
-  used.part_seen |= part;
-  used.inside_not_seen |= hollow;
-  if (zone.evidence == weighing::Evidence::looked && zone.step > Step::sound) {
-    items.push_back(looked_edge(zone.step, drawn.shape));
-    used.looked_at = true;
-  }
 }
 
 void add_zones(Drafting& drafting, std::size_t view) {
@@ -182,22 +123,35 @@ void name_view(Drafting& drafting, const PlacedView& placed) {
   const std::string_view more = view_note(view);
   if (more.empty()) return;
   Text beside = set(more, note, {title.area.right() + 2, y}, Align::left, drafting.measure);
-  // On a narrow page it stands under the view.
-  if (beside.area.right() > drafting.sheet.drawing.right())
+  // On a narrow page it stands under the view, and leaves the end to the car's side.
+  constexpr double side_mm = 16;
+  if (beside.area.right() > drafting.sheet.drawing.right() ||
+      (along && beside.area.right() > placed.area.right() - side_mm))
     beside = set(more, note, {placed.area.x_mm, placed.area.bottom() + 3}, Align::left,
                  drafting.measure);
   put(drafting, beside);
 }
 
+// The car's left and right at both edges of the views that show both: side by side under end
+// views, over and under the others at the end that the view's name leaves free.
 void name_sides(Drafting& drafting, const PlacedView& placed) {
   const View view = placed.projection.view;
-  if (view != View::front && view != View::rear) return;
+  if (view == View::left || view == View::right) return;
   const Style note{6.5, Font::regular, soft_ink, Says::view_name};
-  const bool front = view == View::front;
-  const double y = placed.area.bottom() + 3;
-  put(drafting, set(front ? "car\u2019s right" : "car\u2019s left", note, {placed.area.x_mm, y},
-                    Align::left, drafting.measure));
-  put(drafting, set(front ? "car\u2019s left" : "car\u2019s right", note, {placed.area.right(), y},
+  const std::string left = "car\u2019s left", right = "car\u2019s right";
+  const Area& area = placed.area;
+  if (view == View::front || view == View::rear) {
+    const double y = area.bottom() + 3;
+    const bool front = view == View::front;
+    put(drafting, set(front ? right : left, note, {area.x_mm, y}, Align::left, drafting.measure));
+    put(drafting,
+        set(front ? left : right, note, {area.right(), y}, Align::right, drafting.measure));
+    return;
+  }
+  const bool left_on_top = sign_of_v(view) > 0;
+  put(drafting, set(left_on_top ? left : right, note, {area.right(), area.y_mm - 0.9}, Align::right,
+                    drafting.measure));
+  put(drafting, set(left_on_top ? right : left, note, {area.right(), area.bottom() + 2.9},
                     Align::right, drafting.measure));
 }
 
@@ -208,7 +162,7 @@ void draw_body(Drafting& drafting) {
     add_zones(drafting, view);
   }
   for (const DrawnZone& drawn : drafting.zones) {
-    tint(drafting, drawn);
+    draw_ground(drafting, drawn);
     drafting.space.cover(drawn.shape);
   }
   for (const DrawnZone& drawn : drafting.zones) {

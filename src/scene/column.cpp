@@ -9,7 +9,9 @@
 #include "scene/naming.hpp"
 #include "scene/not_seen.hpp"
 #include "scene/palette.hpp"
+#include "scene/parts_strip.hpp"
 #include "scene/setting.hpp"
+#include "scene/worst_list.hpp"
 #include "scene/writer.hpp"
 #include "survey/told.hpp"
 #include "weighing/words.hpp"
@@ -19,7 +21,6 @@ namespace {
 
 constexpr Style verdict_style{11.5, Font::bold, black, Says::title, 1.16};
 constexpr Style second_style{7.5, Font::regular, black, Says::title, 1.25};
-constexpr Style entry_style{7, Font::regular, black, Says::legend, 1.18};
 constexpr Style rules_style{7, Font::bold, black, Says::words, 1.22};
 constexpr double inset_mm = 3;
 
@@ -35,31 +36,6 @@ std::string at_once_line(const survey::Survey& survey) {
 }
 
 }  // namespace
-
-void write_ranks(Writer& writer, const Drafting& drafting,
-                 const std::vector<const weighing::Spot*>& called) {
-  std::vector<std::string> lines;
-  for (const weighing::Spot* spot : drafting.result.ranked()) {
-    if (spot->rank > 9 || std::find(called.begin(), called.end(), spot) != called.end()) continue;
-    const bool drawn =
-        std::any_of(drafting.spots.begin(), drafting.spots.end(),
-                    [&](const SpotMark& mark) { return mark.spot == spot && mark.principal; });
-    const weighing::Zone* zone = drafting.result.zone(spot->zone);
-    if (!drawn || zone == nullptr) continue;
-    lines.push_back(
-        fmt::format("{}  {} {}: {}", spot->rank, spot->zone, zone_name(*zone), step_words(*spot)));
-  }
-  if (lines.empty()) return;
-  const double least = line_height_mm(heading_style) + apart_mm + line_height_mm(list_style);
-  if (writer.room() < least) return;
-  writer.y += apart_mm * 0.4;
-  writer.rule();
-  writer.block("Next in order", heading_style);
-  for (const std::string& line : lines) {
-    if (writer.height(line, list_style) > writer.room()) return;
-    writer.block(line, list_style);
-  }
-}
 
 void write_verdict(Writer& writer, const weighing::Result& result) {
   if (const std::string now = at_once_line(result.survey); !now.empty())
@@ -100,29 +76,6 @@ bool write_rules(Writer& writer, const weighing::Result& result, const std::stri
   return shortened;
 }
 
-void write_legend(Writer& writer, const Used& used, const rules::Rules& rules, Fit fit) {
-  Style style = entry_style;
-  if (fit == Fit::close) style.size_pt = 6.5;
-  const double between_mm = fit == Fit::close ? 0.3 : 0.75;
-  writer.rule();
-  writer.block("Key", heading_style);
-  writer.y += 0.6;
-  write_entries(writer, legend_of(used, rules), style, between_mm);
-  writer.y += apart_mm * 0.4;
-}
-
-void write_entries(Writer& writer, const std::vector<LegendEntry>& entries, const Style& style,
-                   double between_mm) {
-  constexpr double indent = swatch_width_mm + 2.2;
-  for (const LegendEntry& entry : entries) {
-    const double top = writer.y;
-    add_swatch(writer.layer, entry, {writer.area.x_mm, top + 0.2});
-    writer.block(entry.meaning.empty() ? entry.words : entry.words + ": " + entry.meaning, style,
-                 indent);
-    writer.y = std::max(writer.y, top + swatch_height_mm) + between_mm;
-  }
-}
-
 Writer open_column(Drafting& drafting, std::string_view caution) {
   const Area column = drafting.sheet.column;
   Layer& layer = drafting.page.layer("column");
@@ -143,20 +96,118 @@ Writer open_column(Drafting& drafting, std::string_view caution) {
   return writer;
 }
 
-bool draw_column(Drafting& drafting, const std::vector<const weighing::Spot*>& called,
-                 const std::string& overflow_page) {
+namespace {
+
+// What stands where: the key and the names of the numbers on blank paper or down the column.
+struct Arrangement {
+  Parts parts = Parts::all;
+  std::optional<PartsSetting> parts_place;  // none: in the column, if any
+  std::optional<KeySetting> key_place;      // none: in the column
+};
+
+// The dearest first: on the sheet there is room for one, both or none.
+std::vector<Arrangement> arrangements(const Drafting& drafting) {
+  std::vector<Arrangement> all;
+  for (const Parts parts : {Parts::all, Parts::unnamed}) {
+    const auto place = place_for_parts(drafting, parts);
+    const auto key_alone = place_for_key(drafting, Fit::close);
+    if (place) {
+      if (const auto key = place_for_key(drafting, Fit::close, place->area))
+        all.push_back({parts, place, key});
+      all.push_back({parts, place, {}});
+    }
+    if (key_alone) all.push_back({parts, {}, key_alone});
+    all.push_back({parts, {}, {}});
+  }
+  return all;
+}
+
+// How much is said down the column.
+struct Fullness {
+  Fit worst, key;
+  bool line_weights;
+  std::size_t most_worst = 9;
+};
+
+constexpr Fullness fullnesses[] = {
+    {Fit::roomy, Fit::roomy, true},  {Fit::roomy, Fit::close, true},
+    {Fit::roomy, Fit::close, false}, {Fit::close, Fit::close, false},
+    {Fit::brief, Fit::close, false}, {Fit::brief, Fit::brief, false}};
+constexpr Fullness least[] = {{Fit::brief, Fit::brief, false},
+                              {Fit::brief, Fit::brief, false, 6},
+                              {Fit::brief, Fit::brief, false, 3},
+                              {Fit::brief, Fit::brief, false, 0}};
+
+struct Shortened {
+  bool rules = false, limits = false;
+};
+
+Shortened write_all(Writer& to, const Drafting& drafting, const Arrangement& arrangement,
+                    const Fullness& fullness, const std::string& overflow_page) {
+  const weighing::Result& result = drafting.result;
+  Used used = drafting.used;
+  if (!fullness.line_weights) used.roles.clear();
+  write_verdict(to, result);
+  write_worst(to, drafting, fullness.worst, fullness.most_worst, overflow_page);
+  Shortened shortened;
+  shortened.rules = write_rules(to, result, overflow_page);
+  if (!arrangement.key_place) write_legend(to, used, result.constants, fullness.key);
+  if (arrangement.parts == Parts::none)
+    to.block(fmt::format("What the numbers are called: page {}.", overflow_page), list_style);
+  else if (!arrangement.parts_place)
+    write_parts(to, parts_of(drafting, arrangement.parts));
+  shortened.limits = write_limits(to, result, overflow_page, drafting.sheet.kind);
+  return shortened;
+}
+
+struct Choice {
+  Arrangement arrangement;
+  Fullness fullness;
+};
+
+// The first of all that fits, from what says most to what says least.
+Choice chosen(const Writer& like, const Drafting& drafting, const std::string& overflow_page) {
+  const auto fits = [&](const Arrangement& arrangement, const Fullness& fullness, bool in_full) {
+    Layer tried;
+    Writer trial{tried, like.area, like.y, like.measure};
+    const Shortened shortened = write_all(trial, drafting, arrangement, fullness, overflow_page);
+    return trial.room() >= 0 && !(in_full && shortened.limits);
+  };
+  auto all = arrangements(drafting);
+  for (const bool in_full : {true, false}) {
+    for (const Arrangement& arrangement : all)
+      for (const Fullness& fullness : fullnesses)
+        if (fits(arrangement, fullness, in_full)) return {arrangement, fullness};
+  }
+  const Arrangement bare{Parts::none, {}, place_for_key(drafting, Fit::brief)};
+  for (const Fullness& fullness : fullnesses)
+    if (fits(bare, fullness, true)) return {bare, fullness};
+  // Where the limits run on to another page, all room that the others leave is theirs.
+  for (const Fullness& fullness : least)
+    if (fits(bare, fullness, false)) return {bare, fullness};
+  return {bare, std::end(least)[-1]};
+}
+
+}  // namespace
+
+Further draw_column(Drafting& drafting, const std::string& overflow_page) {
   Writer writer = open_column(drafting, drafting.result.caution);
-  write_verdict(writer, drafting.result);
-  const bool rules_overflow = write_rules(writer, drafting.result, overflow_page);
-  const rules::Rules& rules = drafting.result.constants;
-  const double limits_mm = limits_height(writer, drafting.result);
-  Layer tried;
-  Writer trial{tried, writer.area, writer.y, writer.measure};
-  write_legend(trial, drafting.used, rules, Fit::roomy);
-  write_legend(writer, drafting.used, rules, trial.room() >= limits_mm ? Fit::roomy : Fit::close);
-  const bool limits_overflow = write_limits(writer, drafting.result, overflow_page);
-  write_ranks(writer, drafting, called);
-  return rules_overflow || limits_overflow;
+  const auto [arrangement, fullness] = chosen(writer, drafting, overflow_page);
+  if (arrangement.key_place) draw_key(drafting, *arrangement.key_place);
+  if (arrangement.parts_place) {
+    drafting.space.write(arrangement.parts_place->area);
+    write_parts(writer.layer, parts_of(drafting, arrangement.parts), *arrangement.parts_place,
+                drafting.measure);
+  }
+  const Shortened shortened = write_all(writer, drafting, arrangement, fullness, overflow_page);
+  Further further;
+  const auto& lettered = drafting.lettered;
+  for (std::size_t i = fullness.most_worst; i < lettered.size(); ++i)
+    further.worst.push_back(lettered[i]);
+  further.parts = arrangement.parts == Parts::none && !numbers_on(drafting.page).empty();
+  further.numbers = numbers_on(drafting.page);
+  further.needed = shortened.rules || shortened.limits || further.parts || !further.worst.empty();
+  return further;
 }
 
 }  // namespace tinworm::scene

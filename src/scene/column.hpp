@@ -1,18 +1,20 @@
-// The column beside a sheet's drawing: verdict, changed rules, key, what was not seen, the caution.
+// The column beside a sheet's drawing: verdict, the worst places,
+// changed rules, key, what was not seen, the caution.
 #pragma once
 
 #include <string_view>
 
 #include "scene/drafting.hpp"
-#include "scene/legend.hpp"
+#include "scene/further_pages.hpp"
+#include "scene/sheet_key.hpp"
 #include "scene/writer.hpp"
 
 namespace tinworm::scene {
 
-// Fills the column; true if the limits or the changed rules found no room in full and need a page
-// of their own, which will be called `overflow_page`. `called` are the spots that have callouts.
-bool draw_column(Drafting& drafting, const std::vector<const weighing::Spot*>& called,
-                 const std::string& overflow_page);
+// Fills the column, and blank paper of the drawing with the key and the names of the numbers where
+// there is room. Tells what found none and needs a page of its own, which will be called
+// `overflow_page`.
+Further draw_column(Drafting& drafting, const std::string& overflow_page);
 
 // Its parts, for pictures of another shape.
 
@@ -26,17 +28,5 @@ void write_verdict(Writer& writer, const weighing::Result& result);
 // as many as there is room for and how many more there are. True if they were shortened. With no
 // overflow page the names stand alone.
 bool write_rules(Writer& writer, const weighing::Result& result, const std::string& overflow_page);
-
-// Set smaller where the column is short or narrow, down to the least size there is.
-enum class Fit { roomy, close };
-void write_legend(Writer& writer, const Used& used, const rules::Rules& rules, Fit fit);
-
-// Words for the rings, as far as there is room: the places of this sheet that have no callout.
-void write_ranks(Writer& writer, const Drafting& drafting,
-                 const std::vector<const weighing::Spot*>& called);
-
-// Swatches with their words, without a heading, that far apart.
-void write_entries(Writer& writer, const std::vector<LegendEntry>& entries, const Style& style,
-                   double between_mm);
 
 }  // namespace tinworm::scene

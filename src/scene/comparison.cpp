@@ -9,6 +9,7 @@
 #include "scene/change_words.hpp"
 #include "scene/charts.hpp"
 #include "scene/comparison_sheet.hpp"
+#include "scene/further_pages.hpp"
 #include "scene/naming.hpp"
 #include "scene/not_seen.hpp"
 #include "scene/setting.hpp"
@@ -120,7 +121,9 @@ void add_limits(Drawn& drawn, const Comparison& comparison, const ComparisonOpti
   if (!drawn.overflow) return;
   DiagramOptions plain;
   plain.paper = options.paper;
-  for (Page& page : not_seen_pages(comparison.latest(), plain, measure))
+  Further further;
+  further.needed = true;
+  for (Page& page : further_pages(comparison.latest(), further, plain, measure))
     drawn.add(std::move(page), 0);
 }
 

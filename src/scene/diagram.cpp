@@ -6,9 +6,10 @@
 
 #include "scene/blank_page.hpp"
 #include "scene/body_view.hpp"
-#include "scene/callout.hpp"
 #include "scene/column.hpp"
 #include "scene/drafting.hpp"
+#include "scene/figure.hpp"
+#include "scene/further_pages.hpp"
 #include "scene/label.hpp"
 #include "scene/listing_column.hpp"
 #include "scene/naming.hpp"
@@ -20,34 +21,31 @@
 namespace tinworm::scene {
 namespace {
 
-// Draws one sheet; true if what was not seen or the changed rules need a page of their own.
-bool draw_sheet(Page& page, const Sheet& sheet, const weighing::Result& result,
-                const DiagramOptions& options, const Measure& measure,
-                const std::string& overflow_page) {
+// Draws one sheet; tells what needs a page of its own.
+Further draw_sheet(Page& page, const Sheet& sheet, const weighing::Result& result,
+                   const DiagramOptions& options, const Measure& measure,
+                   const std::string& overflow_page) {
   Drafting drafting{page, sheet, result, options, measure, FreeSpace(sheet.drawing),
                     {},   {},    {},     {}};
+  drafting.part_names = true;
   draw_body(drafting);
   draw_view_names(drafting);
   draw_circles(drafting);
   draw_spots(drafting);
   for (const SpotMark& mark : drafting.spots) drafting.space.cover(mark.shape);
-  // Callouts are the largest and choose first; numbers keep clear of their leaders.
-  const auto called = draw_callouts(drafting);
+  // Letters must stand at their places and choose first; figures take what room the numbers leave.
+  draw_letters(drafting);
   const auto left = label_inside(drafting);
   label_outside(drafting, left);
-  ring_ranks(drafting, called);
-  if (!called.empty()) drafting.used.ranks = true;
+  draw_figures(drafting);
   for (const DrawnZone& drawn : drafting.zones) {
     const std::string name = fmt::format("zone-{:02}", drawn.zone->number);
     const bool known = std::any_of(page.places.begin(), page.places.end(),
                                    [&](const Place& place) { return place.name == name; });
     if (!known) page.places.push_back({name, {sheet.frame.x_mm, bounds(drawn.shape).y_mm}});
   }
-  if (options.for_sale) {
-    draw_listing_column(drafting, called);
-    return false;
-  }
-  return draw_column(drafting, called, overflow_page);
+  return options.for_sale ? draw_listing_column(drafting, overflow_page)
+                          : draw_column(drafting, overflow_page);
 }
 
 }  // namespace
@@ -62,14 +60,13 @@ std::vector<Page> diagram(const weighing::Result& result, const DiagramOptions& 
   std::vector<Page> pages;
   const std::size_t before = static_cast<std::size_t>(options.pages_before);
   const std::string overflow_page = fmt::format("{}", before + sheets.size() + 1);
-  bool overflow = false;
+  Further further;
   for (const Sheet& sheet : sheets) {
     pages.push_back(blank_page(sheet, size_of(options.paper)));
-    overflow |= draw_sheet(pages.back(), sheet, result, options, measure, overflow_page);
+    further.add(draw_sheet(pages.back(), sheet, result, options, measure, overflow_page));
   }
-  if (overflow) {
-    for (Page& page : not_seen_pages(result, options, measure)) pages.push_back(std::move(page));
-  }
+  for (Page& page : further_pages(result, further, options, measure))
+    pages.push_back(std::move(page));
   const std::size_t all = before + pages.size() + static_cast<std::size_t>(options.pages_after);
   for (std::size_t i = 0; i < pages.size(); ++i) {
     pages[i].label = fmt::format("{}", before + i + 1);

@@ -25,8 +25,9 @@ struct DiagramOptions {
   std::vector<SheetKind> sheets{SheetKind::structure, SheetKind::skin, SheetKind::frame};
 };
 
-// Structure first, then skin, then frame, each only if the body draws zones there; then, if a list
-// of what was not seen or of changed rules finds no room beside its sheet, a page for them.
+// Structure first, then skin, then frame, each only if the body draws zones there; then, if
+// names, a list of what was not seen or of changed rules find no room beside their sheet, pages for
+// them.
 std::vector<Page> diagram(const weighing::Result& result, const DiagramOptions& options,
                           const Measure& measure);
 

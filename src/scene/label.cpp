@@ -9,6 +9,7 @@
 #include <fmt/format.h>
 
 #include "scene/palette.hpp"
+#include "scene/plate.hpp"
 #include "scene/setting.hpp"
 
 namespace tinworm::scene {
@@ -32,11 +33,12 @@ Area plate_at(const Drafting& drafting, int number, At at) {
 
 void draw_number(Drafting& drafting, const DrawnZone& drawn, const Area& plate, bool led) {
   Layer& layer = drafting.page.layer("numbers");
+  const Colour colour = draw_plate(drafting, *drawn.zone, plate);
   Text text =
       set(number_text(drawn.zone->number), number_style,
           {plate.middle().x_mm, plate.bottom() - clear_y_mm}, Align::centre, drafting.measure);
   text.area = plate.grown(-0.05);
-  layer.items.push_back(Shape{{polyline(plate)}, paper, {}});
+  text.colour = colour;
   layer.items.push_back(text);
   drafting.space.write(plate);
   drafting.page.labels.push_back({drawn.zone->number, plate, drawn.centre, led});
@@ -79,7 +81,7 @@ double hides(const Drafting& drafting, std::size_t view, const Area& plate) {
 // The place nearest to the middle at which a plate of this size lies in the zone, clear of words,
 // and hides no more than that much of any spot.
 std::optional<Area> room_inside(const Drafting& drafting, const DrawnZone& drawn, double width_mm,
-                                double height_mm, double may_hide) {
+                                double height_mm, double may_hide, double clear_mm = 0.3) {
   constexpr double pitch = 0.6;
   const Area extent = bounds(drawn.shape);
   std::optional<Area> best;
@@ -90,7 +92,7 @@ std::optional<Area> room_inside(const Drafting& drafting, const DrawnZone& drawn
     const Area plate{at.x_mm - width_mm / 2, at.y_mm - height_mm / 2, width_mm, height_mm};
     if (!drafting.space.unwritten(plate.grown(0.2)) || !inside_whole(drawn.shape, plate)) return;
     if (hidden(drafting, plate) || drafting.space.leader_crosses(plate.grown(0.3))) return;
-    if (hides(drafting, drawn.view, plate.grown(may_hide > 0 ? 0 : 0.3)) > may_hide) return;
+    if (hides(drafting, drawn.view, plate.grown(may_hide > 0 ? 0 : clear_mm)) > may_hide) return;
     least = far;
     best = plate;
   };
@@ -102,27 +104,86 @@ std::optional<Area> room_inside(const Drafting& drafting, const DrawnZone& drawn
   return best;
 }
 
-// Number and words on one plate, where there is room for both.
-bool say_not_seen(Drafting& drafting, const DrawnZone& drawn) {
-  const Style style{6.5, Font::regular, black, Says::words};
-  const Area number = plate_at(drafting, drawn.zone->number, {});
-  const double words_mm = drafting.measure("not seen", style.font, style.size_pt).width_mm;
-  const double width = words_mm + 2 * clear_x_mm, height = 2 * number.height_mm + 0.4;
-  const auto plate = room_inside(drafting, drawn, width + 0.8, height + 0.8, 0);
-  if (!plate) return false;
-  const At middle = plate->middle();
-  const Area words{middle.x_mm - width / 2, middle.y_mm, width, height / 2};
+// What stands with a number: a name beside it or in lines under it, last that it wasn't seen.
+struct Wording {
+  std::string beside;
+  std::vector<std::string> below;
+  bool unseen = false;
+
+  bool names() const { return !beside.empty() || !below.empty(); }
+};
+
+constexpr const char* unseen_words = "not seen";
+
+// From what says most to what says least; the number alone is another matter.
+std::vector<Wording> wordings(const Drafting& drafting, const DrawnZone& drawn) {
+  const bool unseen = drawn.zone->fitted && drawn.zone->step == weighing::Step::not_seen;
+  const bool main = drawn.plan->role == body::Role::main || drafting.sheet.kind == SheetKind::skin;
+  const std::string& name = drawn.zone->name;
+  std::vector<Wording> all;
+  if (drafting.part_names && main) {
+    all.push_back({name, {}, unseen});
+    all.push_back({"", {name}, unseen});
+    const std::size_t middle = name.find(' ', name.size() > 8 ? name.size() / 2 - 4 : 0);
+    if (middle != std::string::npos)
+      all.push_back({"", {name.substr(0, middle), name.substr(middle + 1)}, unseen});
+  }
+  if (unseen) all.push_back({"", {}, true});
+  return all;
+}
+
+void write_words(Drafting& drafting, const std::string& words, const Area& on, Says says) {
+  const Style style{number_pt, Font::regular, black, says};
   Layer& layer = drafting.page.layer("numbers");
-  layer.items.push_back(Shape{{polyline(words)}, paper, {}});
-  Text text = set("not seen", style, {middle.x_mm, words.bottom() - clear_y_mm - 0.1},
-                  Align::centre, drafting.measure);
-  text.area = words.grown(-0.05);
+  layer.items.push_back(Shape{{polyline(on)}, paper, {}});
+  Text text = set(words, style, {on.middle().x_mm, on.bottom() - clear_y_mm - 0.15}, Align::centre,
+                  drafting.measure);
+  text.area = on.grown(-0.05);
   layer.items.push_back(text);
-  drafting.space.write(words);
-  const Area above{middle.x_mm - number.width_mm / 2, middle.y_mm - number.height_mm,
-                   number.width_mm, number.height_mm};
-  draw_number(drafting, drawn, above, false);
+  drafting.space.write(on);
+}
+
+// The number with these words where there is room for all of them.
+bool say(Drafting& drafting, const DrawnZone& drawn, const Wording& wording) {
+  constexpr double margin_mm = 0.4;
+  // A name leaves room for the figures beside the places.
+  const double clear_mm = wording.names() ? 2.4 : 0.3;
+  const auto width_of = [&](const std::string& words) {
+    return words.empty()
+               ? 0
+               : drafting.measure(words, Font::regular, number_pt).width_mm + 2 * clear_x_mm;
+  };
+  const Area number = plate_at(drafting, drawn.zone->number, {});
+  const double beside_mm = width_of(wording.beside);
+  double width = number.width_mm + beside_mm;
+  std::vector<std::pair<std::string, Says>> rows;
+  for (const std::string& words : wording.below) rows.emplace_back(words, Says::part_name);
+  if (wording.unseen) rows.emplace_back(unseen_words, Says::words);
+  for (const auto& [words, says] : rows) width = std::max(width, width_of(words));
+  const double row_mm = number.height_mm + 0.2;
+  const double height = row_mm * static_cast<double>(1 + rows.size());
+  const auto room =
+      room_inside(drafting, drawn, width + 2 * margin_mm, height + 2 * margin_mm, 0, clear_mm);
+  if (!room) return false;
+  const double middle = room->middle().x_mm, top = room->y_mm + margin_mm;
+  const double left = middle - (number.width_mm + beside_mm) / 2;
+  draw_number(drafting, drawn, {left, top, number.width_mm, number.height_mm}, false);
+  if (!wording.beside.empty())
+    write_words(drafting, wording.beside,
+                {left + number.width_mm, top, beside_mm, number.height_mm}, Says::part_name);
+  double y = top + row_mm;
+  for (const auto& [words, says] : rows) {
+    const double each_mm = width_of(words);
+    write_words(drafting, words, {middle - each_mm / 2, y, each_mm, number.height_mm}, says);
+    y += row_mm;
+  }
+  if (wording.names()) drafting.used.named.insert(drawn.zone->number);
   return true;
+}
+
+bool say_most(Drafting& drafting, const DrawnZone& drawn) {
+  return std::ranges::any_of(wordings(drafting, drawn),
+                             [&](const Wording& wording) { return say(drafting, drawn, wording); });
 }
 
 // Where a thing of this size may stand so that a leader reaches `anchor` best.
@@ -163,8 +224,8 @@ Seat seat_near(const Drafting& drafting, At anchor, double width, double height,
       if (!free(area) || drafting.space.leader_crosses(area.grown(0.2))) continue;
       if (clear_of_spots && on_spot(area)) continue;
       const At from = nearest_on(area, anchor);
-      const double cost = std::hypot(from.x_mm - anchor.x_mm, from.y_mm - anchor.y_mm) +
-                          4 * drafting.space.crossings(from, anchor, area);
+      if (drafting.space.crossings(from, anchor, area) > 0) continue;
+      const double cost = std::hypot(from.x_mm - anchor.x_mm, from.y_mm - anchor.y_mm);
       if (cost < best.cost) best = {area, from, cost};
     }
   }
@@ -189,8 +250,7 @@ std::vector<const DrawnZone*> label_inside(Drafting& drafting) {
   std::stable_sort(order.begin(), order.end(),
                    [](const DrawnZone* a, const DrawnZone* b) { return a->room_mm < b->room_mm; });
   for (const DrawnZone* drawn : order) {
-    const bool not_seen = drawn->zone->fitted && drawn->zone->step == weighing::Step::not_seen;
-    if (not_seen && say_not_seen(drafting, *drawn)) continue;
+    if (say_most(drafting, *drawn)) continue;
     const bool tells = drawn->zone->step > weighing::Step::sound || !drawn->zone->repairs.empty();
     if (!drafting.numbers_everywhere && !tells) continue;
     const Area size = plate_at(drafting, drawn->zone->number, {});

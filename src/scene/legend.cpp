@@ -3,9 +3,12 @@
 #include <fmt/format.h>
 #include <fmt/ranges.h>
 
+#include "scene/ground.hpp"
 #include "scene/naming.hpp"
 #include "scene/palette.hpp"
+#include "scene/plate.hpp"
 #include "scene/repair_edge.hpp"
+#include "scene/spot_shape.hpp"
 #include "scene/texture.hpp"
 
 namespace tinworm::scene {
@@ -39,17 +42,28 @@ Item moved(const Item& item, double dx, double dy) {
   return clipped;
 }
 
-// The zone's pale tint, and the spot's strong colour where spots of that step are drawn.
-LegendEntry step_entry(Step step, bool zone, bool spot) {
+// A tinted zone, the plate of a number, a spot: side by side as far as they are drawn.
+LegendEntry step_entry(Step step, bool zone, bool plated, bool spot) {
   LegendEntry entry{std::string(step_name(step)), std::string(step_meaning(step)), {}};
-  const double half = swatch_width_mm / 2;
-  const Area left{0, 0, zone && spot ? half : swatch_width_mm, swatch_height_mm};
-  const Area right{zone && spot ? half : 0, 0, zone && spot ? half : swatch_width_mm,
-                   swatch_height_mm};
-  if (zone) entry.swatch.push_back(pale_fill(step, {polyline(left)}));
-  if (spot) entry.swatch.push_back(strong_fill(step, {polyline(right)}));
+  const double part = swatch_width_mm / (zone + plated + spot);
+  Area place{0, 0, part, swatch_height_mm};
+  if (zone) {
+    entry.swatch.push_back(pale_fill(step, {polyline(place)}));
+    place.x_mm += part;
+  }
+  if (plated) {
+    for (Item& each : plate(step, true, place)) entry.swatch.push_back(std::move(each));
+    place.x_mm += part;
+  }
+  if (spot) entry.swatch.push_back(strong_fill(step, {polyline(place)}));
   entry.swatch.push_back(edge(thin_edge));
   return entry;
+}
+
+LegendEntry ground_entry(SeenAs seen, std::string words, std::string meaning) {
+  return {std::move(words),
+          std::move(meaning),
+          {ground_fill(seen, {polyline(whole)}), edge(thin_edge)}};
 }
 
 LegendEntry line_entry(std::string words, std::string meaning, Stroke stroke) {
@@ -64,15 +78,35 @@ LegendEntry repair_entry(RepairEdge kind, std::string meaning) {
 }
 
 LegendEntry part_entry(const Used& used) {
-  Clipped rows{{polyline(whole)},
-               strokes(Texture::wide_diagonals, {polyline(whole)}, not_seen_mark)};
-  for (Shape& each : rows.within) each.stroke->width_pt = 0.7;
   const bool both = used.part_seen && used.inside_not_seen;
-  return {both             ? "seen in part, or inside not seen"
-          : used.part_seen ? "seen in part"
-                           : "inside not seen",
-          "the rest is not known",
-          {rows, edge(thin_edge)}};
+  return ground_entry(SeenAs::in_part,
+                      both             ? "part or inside not seen"
+                      : used.part_seen ? "seen in part"
+                                       : "inside not seen",
+                      "the rest is not known");
+}
+
+LegendEntry edge_entry(const Used& used) {
+  const double half = swatch_width_mm / 2 - 0.5;
+  LegendEntry entry{"broken edge, \u2248", "judged; solid: measured", {}};
+  const Area left{0.2, 0.4, half, swatch_height_mm - 0.8};
+  const Area right{swatch_width_mm - half - 0.2, 0.4, half, swatch_height_mm - 0.8};
+  entry.swatch.push_back(Shape{{polyline(left)}, {}, Stroke{ink, 0.6, {0.7, 0.6}}});
+  if (used.measured)
+    entry.swatch.push_back(Shape{{polyline(right)}, {}, Stroke{ink, 0.6, {}}});
+  else
+    entry.meaning = "judged, not measured";
+  return entry;
+}
+
+LegendEntry symbol_entry() {
+  return {"triangle", "too small to draw, not to scale",
+          inked(MarkKind::symbol, Step::pitted, true, {symbol(whole.middle())})};
+}
+
+LegendEntry open_entry() {
+  return {"open circle", "size or place not recorded",
+          inked(MarkKind::open, Step::pitted, true, {open_mark(whole.middle())})};
 }
 
 LegendEntry station_entry() {
@@ -97,24 +131,6 @@ LegendEntry rank_entry(const Used& used) {
   return {"ring", meaning, {Shape{{circle(whole.middle(), 1.5)}, paper, Stroke{ink, 0.6, {}}}}};
 }
 
-LegendEntry not_fitted_entry() {
-  const Area& a = whole;
-  Shape cross{{segment({a.x_mm, a.y_mm}, {a.right(), a.bottom()}),
-               segment({a.right(), a.y_mm}, {a.x_mm, a.bottom()})},
-              {},
-              Stroke{faint_ink, 0.4, {}}};
-  return {"not fitted", "not on this car", {cross, edge(thin_edge)}};
-}
-
-LegendEntry looked_entry() {
-  return {"dashed tint",
-          "judged by eye alone",
-          {Shape{{polyline(whole)}, pale(Step::thin), {}},
-           Clipped{{polyline(whole)},
-                   {Shape{{polyline(whole)}, {}, Stroke{marking(Step::thin), 2.6, {1.3, 1.0}}}}},
-           edge(thin_edge)}};
-}
-
 }  // namespace
 
 std::vector<LegendEntry> legend_of(const Used& used, const rules::Rules& rules) {
@@ -122,17 +138,30 @@ std::vector<LegendEntry> legend_of(const Used& used, const rules::Rules& rules) 
   for (const Step step :
        {Step::holed, Step::weak, Step::thin, Step::pitted, Step::bloom, Step::sound}) {
     const bool zone = used.zones.contains(step), spot = used.spots.contains(step);
-    if (!zone && !spot) continue;
-    entries.push_back(step_entry(step, zone, spot));
+    const bool plated = used.plates.contains(step);
+    if (!zone && !spot && !plated) continue;
+    entries.push_back(step_entry(step, zone, plated, spot));
     if (step == Step::weak && rules.weak_limit != rules::Rules{}.weak_limit) {
       entries.back().meaning =
           fmt::format("{:.0f} % gone or more, or gives", 100 * (1 - rules.weak_limit));
     }
   }
-  if (used.not_seen) entries.push_back(step_entry(Step::not_seen, true, false));
+  if (used.seen_bare)
+    entries.push_back(ground_entry(SeenAs::bare, "white ground", "seen bare, or measured"));
+  if (used.under_coating) {
+    entries.push_back(
+        ground_entry(SeenAs::under_coating, "pale lines", "under coating or by scope"));
+  }
+  if (used.not_seen) {
+    entries.push_back(ground_entry(SeenAs::not_seen, std::string(step_name(Step::not_seen)),
+                                   std::string(step_meaning(Step::not_seen))));
+  }
   if (used.part_seen || used.inside_not_seen) entries.push_back(part_entry(used));
-  if (used.not_fitted) entries.push_back(not_fitted_entry());
-  if (used.looked_at) entries.push_back(looked_entry());
+  if (used.not_fitted)
+    entries.push_back(ground_entry(SeenAs::not_fitted, "not fitted", "not on this car"));
+  if (used.judged) entries.push_back(edge_entry(used));
+  if (used.symbols) entries.push_back(symbol_entry());
+  if (used.open_marks) entries.push_back(open_entry());
   if (used.place_unknown) entries.push_back(unknown_place_entry());
   if (used.stations) entries.push_back(station_entry());
   if (used.ranks || used.unranked) entries.push_back(rank_entry(used));

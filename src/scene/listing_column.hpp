@@ -5,11 +5,13 @@
 #include <vector>
 
 #include "scene/drafting.hpp"
+#include "scene/further_pages.hpp"
 
 namespace tinworm::scene {
 
-// All of it on every sheet, since each may be shown alone; where it is too much, the list of
-// repairs ends with how many more there are. `drafting.result` went through `for_sale`.
-void draw_listing_column(Drafting& drafting, const std::vector<const weighing::Spot*>& called);
+// All of it on every sheet, since each may be shown alone; where it is too much, the lists end with
+// how many more there are, and the page `overflow_page` has all. `drafting.result` went through
+// `for_sale`.
+Further draw_listing_column(Drafting& drafting, const std::string& overflow_page);
 
 }  // namespace tinworm::scene

@@ -10,6 +10,7 @@
 
 #include "scene/naming.hpp"
 #include "scene/not_seen.hpp"
+#include "scene/part_names.hpp"
 #include "survey/told.hpp"
 
 namespace tinworm::scene {
@@ -180,12 +181,14 @@ const survey::Zone* recorded_in(const survey::Survey& survey, const weighing::Zo
   return own == survey.own.end() ? nullptr : &own->zone;
 }
 
-// "15, 23\u201325 and 7 more zones"
-std::string numbers(std::vector<int> zones, std::size_t most) {
+// "15 battery tray, 23 24 sill and 7 more zones"
+std::string named(const weighing::Result& result, std::vector<int> zones, std::size_t most) {
   const std::size_t all = zones.size();
-  if (all <= most) return number_list(std::move(zones));
+  if (all <= most) return numbers_and_names(result, zones);
+  if (most == 0) return counted(all, "zone", "zones");
   zones.resize(most);
-  return number_list(std::move(zones)) + " and " + counted(all - most, "more zone", "more zones");
+  return numbers_and_names(result, zones) + " and " +
+         counted(all - most, "more zone", "more zones");
 }
 
 struct Unseen {
@@ -203,6 +206,8 @@ Unseen unseen_of(const weighing::Result& result) {
   for (const weighing::OpenUp& each : result.open_up) {
     if (each.zone > 0) unseen.open.push_back(each.zone);
   }
+  unseen.part = by_consequence(result, unseen.part);
+  unseen.inside = by_consequence(result, unseen.inside);
   return unseen;
 }
 
@@ -229,8 +234,8 @@ std::vector<std::string> looked_lines(const weighing::Result& result) {
 std::vector<std::string> unseen_lines(const weighing::Result& result, std::size_t most) {
   constexpr std::size_t first = 8;
   std::vector<std::string> lines;
-  const auto add = [&](const std::string& what, const std::vector<int>& zones, std::size_t named) {
-    if (!zones.empty()) lines.push_back(fmt::format("{}: {}.", what, numbers(zones, named)));
+  const auto add = [&](const std::string& what, const std::vector<int>& zones, std::size_t told) {
+    if (!zones.empty()) lines.push_back(fmt::format("{}: {}.", what, named(result, zones, told)));
   };
   for (const NotSeenLine& line : not_seen_lines(result))
     add(capitalised(line.why), line.zones, most);
@@ -254,7 +259,7 @@ std::string elsewhere_line(const weighing::Result& result, SheetKind kind, std::
   }
   if (zones.empty()) return "";
   return fmt::format("Rust was found too on parts that this sheet doesn't show: {}.",
-                     numbers(zones, most));
+                     named(result, zones, most));
 }
 
 std::vector<std::string> not_drawn_words(const weighing::Result& result, std::size_t most) {
@@ -304,24 +309,6 @@ void write_looked(Writer& writer, const weighing::Result& result, Setting settin
   std::vector<std::string> lines = looked_lines(result);
   if (setting == Setting::flowing) lines = {fmt::format("{}", fmt::join(lines, " "))};
   write_list(writer, "How it was looked at", repairs_heading, lines, list_style);
-}
-
-void write_unseen_names(Writer& writer, const weighing::Result& result) {
-  std::vector<int> zones;
-  for (const weighing::NotSeen& each : result.not_seen) zones.push_back(each.zone);
-  const Unseen unseen = unseen_of(result);
-  zones.insert(zones.end(), unseen.part.begin(), unseen.part.end());
-  zones.insert(zones.end(), unseen.inside.begin(), unseen.inside.end());
-  std::ranges::sort(zones);
-  zones.erase(std::ranges::unique(zones).begin(), zones.end());
-  std::string names;
-  for (const int number : zones) {
-    const weighing::Zone* zone = result.zone(number);
-    if (zone == nullptr) continue;
-    names += fmt::format("{}{} {}", names.empty() ? "" : "; ", number, zone_name(*zone));
-  }
-  if (!names.empty())
-    write_list(writer, "Not seen, or not wholly, by name", unseen_heading, {names}, not_seen_style);
 }
 
 void write_unseen(Writer& writer, const weighing::Result& result, std::size_t most) {

@@ -17,11 +17,11 @@ std::vector<std::string> looked_lines(const weighing::Result& result);
 
 constexpr std::size_t no_limit = 1000;  // no body has as many zones
 
-// Zones not seen by how; seen in part; insides not seen; what to open up first. Of each the first
-// `most`, "and 7 more zones".
+// Zones not seen by how; seen in part; insides not seen; what to open up first: by number and name,
+// the worst consequence first. Of each the first `most`, "and 7 more zones".
 std::vector<std::string> unseen_lines(const weighing::Result& result, std::size_t most = no_limit);
 
-// "Rust was found too on parts that this sheet doesn't show: 91, 97.", the first `most`; empty
+// "Rust was found too on parts that this sheet doesn't show: 91 roof.", the first `most`; empty
 // where it shows all.
 std::string elsewhere_line(const weighing::Result& result, SheetKind kind,
                            std::size_t most = no_limit);
@@ -43,8 +43,6 @@ enum class Setting { lines, flowing };  // a line for each sentence, or one afte
 void write_looked(Writer& writer, const weighing::Result& result, Setting setting = Setting::lines);
 // Also what was found where the body plan has nothing to draw.
 void write_unseen(Writer& writer, const weighing::Result& result, std::size_t most = no_limit);
-// What the zones that `unseen_lines` numbers are called.
-void write_unseen_names(Writer& writer, const weighing::Result& result);
 // As many as go into `most_mm`, one at least, then how many more there are.
 void write_repairs(Writer& writer, const weighing::Result& result, double most_mm);
 

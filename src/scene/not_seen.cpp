@@ -5,6 +5,7 @@
 #include <fmt/format.h>
 
 #include "scene/naming.hpp"
+#include "scene/part_names.hpp"
 
 namespace tinworm::scene {
 namespace {
@@ -12,9 +13,9 @@ namespace {
 constexpr Style not_seen_heading{8, Font::bold, black, Says::not_seen, 1.3};
 constexpr Style not_drawn_heading{8, Font::bold, black, Says::words, 1.3};
 
-std::string line_text(const NotSeenLine& line) {
-  return line.why.empty() ? number_list(line.zones)
-                          : fmt::format("{}: {}", number_list(line.zones), line.why);
+std::string line_text(const weighing::Result& result, const NotSeenLine& line) {
+  const std::string names = numbers_and_names(result, line.zones);
+  return line.why.empty() ? names : fmt::format("{}: {}", names, line.why);
 }
 
 struct Section {
@@ -24,20 +25,47 @@ struct Section {
   Style style;
 };
 
-Section not_seen_section(const weighing::Result& result) {
-  Section section{"Not seen, so not known", not_seen_heading, {}, not_seen_style};
-  for (const NotSeenLine& line : not_seen_lines(result)) section.lines.push_back(line_text(line));
-  if (result.not_seen.empty()) {
-    section.lines.push_back("No zone was left out altogether.");
-  }
-  std::vector<int> inside;
+using weighing::NotSeen;
+using Kind = std::optional<SheetKind>;
+
+bool on_sheet(const weighing::Result& result, Kind kind, int number) {
+  const body::Zone* plan = result.body->zone(number);
+  if (!kind || plan == nullptr) return plan != nullptr;
+  return std::ranges::any_of(plan->drawn, [&](const body::Drawing& drawing) {
+    return drawing_on(*kind, *plan, drawing.view) != nullptr;
+  });
+}
+
+// A part that is named twice on a sheet is still one part.
+std::string elsewhere_text(const weighing::Result& result, Kind kind) {
+  const auto parts = std::ranges::count_if(result.not_seen, [&](const weighing::NotSeen& each) {
+    return each.zone != 0 && !on_sheet(result, kind, each.zone);
+  });
+  if (parts == 0) return "";
+  return fmt::format("{} more not seen, on other sheets.", parts);
+}
+
+std::vector<int> insides(const weighing::Result& result, Kind kind) {
+  std::vector<int> zones;
   for (const weighing::Zone& zone : result.zones) {
     const bool asked = zone.number != 0 && zone.role == body::Role::main && zone.seen_share > 0;
-    if (asked && zone.inside == "not-seen") inside.push_back(zone.number);
+    if (asked && zone.inside == "not-seen" && on_sheet(result, kind, zone.number))
+      zones.push_back(zone.number);
   }
-  if (!inside.empty()) {
-    section.lines.push_back(fmt::format("Inside not seen: {}.", number_list(inside)));
+  return by_consequence(result, zones);
+}
+
+Section not_seen_section(const weighing::Result& result, Kind kind = {}) {
+  Section section{"Not seen, so not known", not_seen_heading, {}, not_seen_style};
+  for (NotSeenLine& line : not_seen_lines(result)) {
+    std::erase_if(line.zones, [&](int zone) { return !on_sheet(result, kind, zone); });
+    if (!line.zones.empty()) section.lines.push_back(line_text(result, line));
   }
+  if (result.not_seen.empty()) section.lines.push_back("No zone was left out altogether.");
+  if (const auto inside = insides(result, kind); !inside.empty())
+    section.lines.push_back(fmt::format("Inside not seen: {}.", numbers_and_names(result, inside)));
+  if (std::string elsewhere = elsewhere_text(result, kind); !elsewhere.empty())
+    section.lines.push_back(std::move(elsewhere));
   return section;
 }
 
@@ -51,8 +79,8 @@ Section rules_section(const weighing::Result& result) {
   return {"Rules changed" + from, not_drawn_heading, result.rules_changed, list_style};
 }
 
-std::vector<Section> sections_of(const weighing::Result& result) {
-  std::vector<Section> sections{not_seen_section(result)};
+std::vector<Section> sections_of(const weighing::Result& result, Kind kind = {}) {
+  std::vector<Section> sections{not_seen_section(result, kind)};
   if (Section own = not_drawn_section(result); !own.lines.empty()) sections.push_back(own);
   return sections;
 }
@@ -73,15 +101,17 @@ void write_section(Writer& writer, const Section& section) {
 }  // namespace
 
 std::vector<NotSeenLine> not_seen_lines(const weighing::Result& result) {
+  std::vector<int> zones;
+  for (const weighing::NotSeen& each : result.not_seen)
+    if (each.zone != 0) zones.push_back(each.zone);  // own ones are told by not_drawn_lines
   std::vector<NotSeenLine> lines;
-  for (const weighing::NotSeen& each : result.not_seen) {
-    if (each.zone == 0) continue;  // told by not_drawn_lines
-    const auto same = std::find_if(lines.begin(), lines.end(),
-                                   [&](const NotSeenLine& line) { return line.why == each.why; });
+  for (const int zone : by_consequence(result, zones)) {
+    const std::string& why = std::ranges::find(result.not_seen, zone, &NotSeen::zone)->why;
+    const auto same = std::ranges::find(lines, why, &NotSeenLine::why);
     if (same == lines.end()) {
-      lines.push_back({{each.zone}, each.why});
+      lines.push_back({{zone}, why});
     } else {
-      same->zones.push_back(each.zone);
+      same->zones.push_back(zone);
     }
   }
   return lines;
@@ -113,27 +143,38 @@ std::vector<std::string> not_drawn_lines(const weighing::Result& result) {
   return lines;
 }
 
-double limits_height(const Writer& writer, const weighing::Result& result) {
+double limits_height(const Writer& writer, const weighing::Result& result, Kind kind) {
   double height = 0;
-  for (const Section& section : sections_of(result)) {
+  for (const Section& section : sections_of(result, kind)) {
     height += apart_mm * 1.1 + writer.height(section.heading, section.heading_style);
     for (const std::string& line : section.lines) height += writer.height(line, section.style);
   }
   return height;
 }
 
-bool write_limits(Writer& writer, const weighing::Result& result,
-                  const std::string& overflow_page) {
-  if (limits_height(writer, result) <= writer.room()) {
-    for (const Section& section : sections_of(result)) write_section(writer, section);
+bool write_limits(Writer& writer, const weighing::Result& result, const std::string& overflow_page,
+                  Kind kind) {
+  if (limits_height(writer, result, kind) <= writer.room()) {
+    for (const Section& section : sections_of(result, kind)) write_section(writer, section);
     return false;
   }
+  const Section section = not_seen_section(result, kind);
   const bool more = !not_drawn_section(result).lines.empty();
+  const std::string rest =
+      fmt::format("{}{} on page {}.", section.lines.empty() ? "All" : "The rest",
+                  more ? ", and what was found but is not drawn," : "", overflow_page);
+  const double end = writer.area.bottom() - writer.height(rest, section.style);
   writer.rule();
-  writer.block("Not seen, so not known", not_seen_heading);
-  writer.block(fmt::format("{}. Reasons{} on page {}.", capitalised(not_seen_words(result)),
-                           more ? ", and what was found but is not drawn," : "", overflow_page),
-               not_seen_style);
+  writer.block(section.heading, section.heading_style);
+  std::size_t written = 0;
+  for (const std::string& line : section.lines) {
+    if (writer.y + writer.height(line, section.style) > end) break;
+    writer.block(line, section.style);
+    ++written;
+  }
+  // One reason may hide more parts than there is room to name.
+  if (written == 0) writer.block(capitalised(not_seen_words(result)) + ".", section.style);
+  writer.block(rest, section.style);
   return true;
 }
 
@@ -151,43 +192,13 @@ std::vector<Paragraph> limit_paragraphs(const weighing::Result& result) {
   return paragraphs;
 }
 
-std::vector<Page> not_seen_pages(const weighing::Result& result, const DiagramOptions& options,
-                                 const Measure& measure) {
-  std::vector<Page> pages;
-  const PaperSize size = size_of(options.paper);
-  const Area frame = frame_of(options.paper);
-  const Area inner{frame.x_mm + 6, frame.y_mm + 5, frame.width_mm - 12, frame.height_mm - 24};
-  double y = inner.bottom() + 1;  // a page is started by the first line
-  double end = inner.bottom();
-  const auto start = [&] {
-    Page page;
-    page.width_mm = size.width_mm;
-    page.height_mm = size.height_mm;
-    page.frame = frame;
-    page.title = result.rules_changed.empty() ? "Not seen" : "Rules, and not seen";
-    pages.push_back(std::move(page));
-    Writer foot{pages.back().layer("column"), inner, inner.y_mm, measure};
-    end = inner.bottom() - foot.height(result.caution, caution_style) - apart_mm;
-    foot.y = end + apart_mm;
-    foot.block(result.caution, caution_style);
-    y = inner.y_mm;
-  };
+std::vector<Paragraph> limit_lines(const weighing::Result& result) {
+  std::vector<Paragraph> paragraphs;
   for (const Section& section : sections_in_full(result)) {
-    const auto write = [&](const std::string& text, Style style) {
-      Layer none;
-      const double height = Writer{none, inner, y, measure}.height(text, style);
-      if (y + height > end) start();
-      Writer writer{pages.back().layer("column"), inner, y, measure};
-      writer.block(text, style);
-      y = writer.y;
-    };
-    Style heading = section.heading_style;
-    heading.size_pt = 12;
-    write(section.heading, heading);
-    for (const std::string& line : section.lines) write(line, section.style);
-    y += 2 * apart_mm;
+    paragraphs.push_back({section.heading, "", true});
+    for (const std::string& line : section.lines) paragraphs.push_back({line});
   }
-  return pages;
+  return paragraphs;
 }
 
 }  // namespace tinworm::scene

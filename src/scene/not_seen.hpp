@@ -2,6 +2,7 @@
 // what was found where the body plan has nothing to draw. They go with every picture.
 #pragma once
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -11,10 +12,11 @@
 
 namespace tinworm::scene {
 
-struct NotSeenLine {  // zones that share a reason
+struct NotSeenLine {  // zones that share a reason, worst consequence first
   std::vector<int> zones;
   std::string why;
 };
+// The line with the worst consequence first.
 std::vector<NotSeenLine> not_seen_lines(const weighing::Result& result);
 
 // "no whole zone", "zones 15, 23–25", "zones 15 and what is not on the drawing".
@@ -25,18 +27,20 @@ std::string not_seen_words(const weighing::Result& result);
 std::vector<std::string> not_drawn_lines(const weighing::Result& result);
 std::string not_drawn_line(const weighing::Zone& zone);  // its name, its step, how that is known
 
-// Height of the limits in full.
-double limits_height(const Writer& writer, const weighing::Result& result);
+// Height of the limits in full; of what a sheet of that kind shows, if one is given.
+double limits_height(const Writer& writer, const weighing::Result& result,
+                     std::optional<SheetKind> kind = {});
 
-// Writes the limits in full if there is room, else the numbers alone and where the rest stands.
-// True if they were shortened.
-bool write_limits(Writer& writer, const weighing::Result& result, const std::string& overflow_page);
+// Writes the limits in full if there is room, else as many lines as there is room for, the worst
+// consequence first, and where the rest stands. True if they were shortened. On a sheet of a kind
+// only what it shows is named, so that every number stands on its drawing, and how many parts other
+// sheets have.
+bool write_limits(Writer& writer, const weighing::Result& result, const std::string& overflow_page,
+                  std::optional<SheetKind> kind = {});
 
 // The changed rules and the limits in full, for a list.
 std::vector<Paragraph> limit_paragraphs(const weighing::Result& result);
-
-// The same on pages of their own.
-std::vector<Page> not_seen_pages(const weighing::Result& result, const DiagramOptions& options,
-                                 const Measure& measure);
+// The same with a paragraph for each line.
+std::vector<Paragraph> limit_lines(const weighing::Result& result);
 
 }  // namespace tinworm::scene

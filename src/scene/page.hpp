@@ -55,7 +55,7 @@ struct Stroke {
   double width_pt = 0.5;
   // Line and gap by turns, as many as are above nought; none: continuous. An array, so that a
   // stroke can be a constant.
-  std::array<double, 4> dash_mm = {};
+  std::array<double, 6> dash_mm = {};
 };
 
 struct Shape {  // filled by the even-odd rule, then stroked with round caps and joins
@@ -76,6 +76,7 @@ enum class Align { left, centre, right };
 enum class Says {
   words,
   zone_number,
+  part_name,
   rank,
   callout,
   view_name,

@@ -25,7 +25,11 @@ inline constexpr Colour soft_ink{0.31041937, 0.29967949, 0.29150145};
 inline constexpr Colour faint_ink{0.53505347, 0.52319935, 0.51418969};
 // Cool mid-grey: 0.78, 0.012, 250.
 inline constexpr Colour not_seen_grey{0.69714997, 0.72197617, 0.74872068};
-// Its diagonals: 0.58, 0.014, 250.
+// The ground of a zone that was not seen: 0.92, 0.008, 250.
+inline constexpr Colour not_seen_ground{0.88092322, 0.89815148, 0.91675196};
+// Lines on a zone seen under a coating: 0.80, 0.004, 60.
+inline constexpr Colour coated_mark{0.75144277, 0.74132425, 0.73364517};
+// Diagonals of what was not seen: 0.58, 0.014, 250.
 inline constexpr Colour not_seen_mark{0.45589370, 0.48283511, 0.51177630};
 // Blue-black: 0.30, 0.055, 262.
 inline constexpr Colour repair_ink{0.11879071, 0.17802005, 0.28771233};

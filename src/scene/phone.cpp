@@ -9,11 +9,14 @@
 #include "scene/callout.hpp"
 #include "scene/column.hpp"
 #include "scene/drafting.hpp"
+#include "scene/figure.hpp"
 #include "scene/label.hpp"
 #include "scene/listing_words.hpp"
 #include "scene/naming.hpp"
 #include "scene/not_seen.hpp"
+#include "scene/parts_strip.hpp"
 #include "scene/spot_mark.hpp"
+#include "scene/worst_list.hpp"
 #include "scene/writer.hpp"
 
 namespace tinworm::scene {
@@ -44,19 +47,36 @@ void write_private(Writer& writer, const weighing::Result& result) {
   }
 }
 
-// What a buyer must see at once: the worst three of the whole car, and what was not seen.
-void write_at_once(Writer& writer, const weighing::Result& result) {
+bool anything_seen(const weighing::Result& result) {
+  return std::ranges::any_of(result.zones,
+                             [](const weighing::Zone& zone) { return zone.seen_share > 0; });
+}
+
+// The worst of the whole car that bear no letter on this sheet.
+void write_worst_elsewhere(Writer& writer, const Drafting& drafting) {
   constexpr std::size_t most = 3;
-  const std::vector<const weighing::Spot*> ranked = result.ranked();
-  writer.rule();
-  writer.block(ranked.empty() ? "No rust found where looked" : "Worst places found", heading_style);
+  const std::vector<const weighing::Spot*> ranked = drafting.result.ranked();
   for (std::size_t i = 0; i < std::min(ranked.size(), most); ++i) {
-    const weighing::Zone* zone = zone_of(result, *ranked[i]);
-    if (zone == nullptr) continue;
-    writer.block(fmt::format("{}  {}: {}", ranked[i]->rank, capitalised(zone_name(*zone)),
-                             step_words(*ranked[i])),
+    const weighing::Zone* zone = zone_of(drafting.result, *ranked[i]);
+    const auto& lettered = drafting.lettered;
+    if (zone == nullptr || std::ranges::find(lettered, ranked[i]) != lettered.end()) continue;
+    writer.block(fmt::format("{}: {}", capitalised(zone_name(*zone)), step_words(*ranked[i])),
                  place_style);
   }
+}
+
+// What must be read first: the letters of the drawing in words and, for a buyer, the worst of the
+// whole car and what was not seen.
+void write_at_once(Writer& writer, const Drafting& drafting) {
+  const weighing::Result& result = drafting.result;
+  write_worst(writer, drafting, Fit::close);
+  if (!drafting.options.for_sale) return;
+  if (result.ranked().empty())
+    writer.block(anything_seen(result) ? "No rust found where looked" : "Nothing was looked at",
+                 heading_style);
+  else if (drafting.lettered.empty())
+    writer.block("Worst places found", heading_style);
+  write_worst_elsewhere(writer, drafting);
   writer.y += apart_mm * 0.4;
   if (const std::string share = unseen_share(result); !share.empty())
     writer.block(share, place_style);
@@ -65,10 +85,12 @@ void write_at_once(Writer& writer, const weighing::Result& result) {
   writer.y += apart_mm * 0.6;
 }
 
-void write_head(Writer& writer, const weighing::Result& result, SheetKind kind,
-                const DiagramOptions& options) {
+void write_head(Writer& writer, const Drafting& drafting) {
+  const weighing::Result& result = drafting.result;
+  const DiagramOptions& options = drafting.options;
   writer.block(car_text(result.survey.car), car_style);
-  writer.block(fmt::format("Surveyed {}. {}.", result.survey.visit.date.text(), name_of(kind)),
+  writer.block(fmt::format("Surveyed {}. {}.", result.survey.visit.date.text(),
+                           name_of(drafting.sheet.kind)),
                line_style);
   if (options.signed_name && !options.for_sale && !result.survey.visit.by.empty())
     writer.block("By " + result.survey.visit.by, line_style);
@@ -76,21 +98,20 @@ void write_head(Writer& writer, const weighing::Result& result, SheetKind kind,
   writer.y += apart_mm * 0.5;
   writer.rule();
   write_verdict(writer, result);
-  if (options.for_sale) write_at_once(writer, result);
+  write_at_once(writer, drafting);
 }
 
-// Every ring of the drawing in words; the worst three with what is known of them.
+// The worst three without a letter with what is known of them, the others by name.
 void write_places(Writer& writer, const Drafting& drafting) {
   constexpr int in_full = 3, most = 9;
+  if (!drafting.lettered.empty()) return;
   const std::vector<Callout> places = callouts_of(drafting, most);
   if (places.empty()) return;
   writer.rule();
   writer.block("Worst first", heading_style);
   writer.y += 0.4;
   for (std::size_t i = 0; i < places.size(); ++i) {
-    const int rank = places[i].mark->spot->rank;
-    if (rank > most) break;
-    writer.block(fmt::format("{}  {}", rank, places[i].title), place_style);
+    writer.block(places[i].title, place_style);
     if (i < in_full) writer.block(places[i].detail, list_style, 3.5);
   }
   writer.y += apart_mm * 0.4;
@@ -105,39 +126,60 @@ void write_foot(Writer& writer, const weighing::Result& result) {
       caution_style);
 }
 
-}  // namespace
-
-std::optional<Page> phone_page(const weighing::Result& result, SheetKind kind,
-                               const DiagramOptions& options, const Measure& measure) {
-  const Area whole{margin_mm, margin_mm, phone_width_mm - 2 * margin_mm, no_end_mm};
-  std::optional<Sheet> sheet = lay_out_stacked(kind, *result.body, whole);
-  if (!sheet) return std::nullopt;
-  Layer tried;
-  Writer trial{tried, whole, margin_mm, measure};
-  write_head(trial, result, kind, options);
-  sheet = lay_out_stacked(kind, *result.body, {whole.x_mm, trial.y, whole.width_mm, no_end_mm});
-  sheet->frame = {0, 0, phone_width_mm, no_end_mm};
-
-  Page page = blank_page(*sheet, {phone_width_mm, no_end_mm});
-  Writer writer{page.layer("column"), whole, margin_mm, measure};
-  write_head(writer, result, kind, options);
-  Drafting drafting{page, *sheet, result, options, measure, FreeSpace(sheet->drawing),
-                    {},   {},     {},     {}};
+void draw_views(Drafting& drafting) {
   drafting.numbers_everywhere = false;
   draw_body(drafting);
   draw_view_names(drafting);
   draw_spots(drafting);
   for (const SpotMark& mark : drafting.spots) drafting.space.cover(mark.shape);
+  draw_letters(drafting);
   label_outside(drafting, label_inside(drafting));
-  ring_ranks(drafting, {});
+  draw_figures(drafting);
+}
 
-  writer.y = sheet->drawing.bottom() + apart_mm;
+Sheet framed(Sheet sheet) {
+  sheet.frame = {0, 0, phone_width_mm, no_end_mm};
+  return sheet;
+}
+
+// How far down the words go that stand before the views. Which letters they explain is known only
+// when the views are drawn: a trial tells.
+double head_mm(const weighing::Result& result, const Sheet& sheet, const DiagramOptions& options,
+               const Area& whole, const Measure& measure) {
+  Page page = blank_page(sheet, {phone_width_mm, no_end_mm});
+  Drafting trial{page, sheet, result, options, measure, FreeSpace(sheet.drawing), {}, {}, {}, {}};
+  draw_views(trial);
+  Layer words;
+  Writer writer{words, whole, margin_mm, measure};
+  write_head(writer, trial);
+  return writer.y;
+}
+
+}  // namespace
+
+std::optional<Page> phone_page(const weighing::Result& result, SheetKind kind,
+                               const DiagramOptions& options, const Measure& measure) {
+  const Area whole{margin_mm, margin_mm, phone_width_mm - 2 * margin_mm, no_end_mm};
+  const std::optional<Sheet> tried = lay_out_stacked(kind, *result.body, whole);
+  if (!tried) return std::nullopt;
+  const double top = head_mm(result, framed(*tried), options, whole, measure);
+  const Sheet sheet =
+      framed(*lay_out_stacked(kind, *result.body, {whole.x_mm, top, whole.width_mm, no_end_mm}));
+
+  Page page = blank_page(sheet, {phone_width_mm, no_end_mm});
+  Drafting drafting{page, sheet, result, options, measure, FreeSpace(sheet.drawing),
+                    {},   {},    {},     {}};
+  draw_views(drafting);
+  Writer writer{page.layer("column"), whole, margin_mm, measure};
+  write_head(writer, drafting);
+
+  writer.y = sheet.drawing.bottom() + apart_mm;
   write_places(writer, drafting);
+  write_parts(writer, parts_of(drafting, Parts::all));
   if (options.for_sale) {
     write_looked(writer, result);
     if (const std::string elsewhere = elsewhere_line(result, kind); !elsewhere.empty())
       writer.block(elsewhere, list_style);
-    write_unseen_names(writer, result);
     write_repairs(writer, result, no_end_mm);
   }
   write_rules(writer, result, "");

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <optional>
+#include <string>
 #include <string_view>
 #include <vector>
 
@@ -27,6 +28,9 @@ struct PlacedView {
   Projection projection;
   Area area;   // what the view's drawing covers
   At caption;  // baseline of its name, left
+  // Of a detail: the part of the view that it shows, in body coordinates, and its name.
+  std::optional<geometry::Rect> part = {};
+  std::string name = {};
 };
 
 struct Sheet {

@@ -43,7 +43,9 @@ weighing::Result with_findings_alone(weighing::Result result) {
 std::vector<LegendEntry> key_of(const Used& used, const rules::Rules& rules) {
   std::vector<LegendEntry> entries = legend_of(used, rules);
   for (LegendEntry& entry : entries) {
-    if (entry.words == "dashed tint") entry.words = entry.meaning;
+    if (entry.words.starts_with("broken edge")) entry.words = "broken edge: judged";
+    if (entry.words == "triangle") entry.words = "triangle: not to scale";
+    if (entry.words == "open circle") entry.words = "open circle: size or place not recorded";
     if (entry.words == "repaired") entry.words += ", " + entry.meaning;
   }
   return entries;

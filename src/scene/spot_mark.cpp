@@ -4,12 +4,11 @@
 #include <cmath>
 #include <limits>
 #include <map>
-#include <numbers>
 #include <optional>
 
 #include "geometry/area.hpp"
 #include "scene/palette.hpp"
-#include "scene/texture.hpp"
+#include "scene/spot_shape.hpp"
 #include "weighing/nearness.hpp"
 
 namespace tinworm::scene {
@@ -19,8 +18,6 @@ using body::Axis;
 using body::View;
 using weighing::coordinate;
 using weighing::extent;
-
-constexpr double least_mm = 2;
 
 // How far the spot reaches along an axis of the body.
 double length_along(const weighing::Spot& spot, const body::Zone& zone, Axis axis) {
@@ -37,68 +34,41 @@ double length_along(const weighing::Spot& spot, const body::Zone& zone, Axis axi
   return wider ? spot.size->across_mm : 0;
 }
 
-// The middle of the longest stretch inside the shape on the line x = `x` (or y = `y`).
-double middle_inside(const std::vector<Polyline>& shape, double fixed, bool fixed_is_x,
-                     double otherwise) {
-  constexpr int tries = 200;
-  const Area area = bounds(shape);
-  const double from = fixed_is_x ? area.y_mm : area.x_mm;
-  const double length = fixed_is_x ? area.height_mm : area.width_mm;
-  int best_start = 0, best = 0, run = 0;
-  for (int i = 0; i <= tries; ++i) {
-    const double each = from + length * i / tries;
-    run = inside(shape, fixed_is_x ? At{fixed, each} : At{each, fixed}) ? run + 1 : 0;
-    if (run > best) {
-      best = run;
-      best_start = i - run + 1;
-    }
-  }
-  return best == 0 ? otherwise : from + length * (best_start + (best - 1) / 2.0) / tries;
+// Seen on its edge, or long and thin, a spot keeps a band that shows, never twice its own breadth
+// where it has one.
+double band_mm(double true_mm) {
+  constexpr double least_band_mm = 0.7;
+  if (true_mm <= 0) return least_band_mm;
+  return std::max(true_mm, std::min(least_band_mm, 1.9 * true_mm));
 }
 
-geometry::Ring ring_of(const Polyline& line) {
-  geometry::Ring ring;
-  for (const At at : line.points) ring.push_back({at.x_mm, at.y_mm});
-  return ring;
+MarkKind kind_of(const SpotMark& mark, double width_mm, double height_mm) {
+  const weighing::Spot& spot = *mark.spot;
+  if (spot.is_repair) return MarkKind::none;
+  if (spot.rank == 0) return MarkKind::station;
+  if (!mark.place_known || !spot.size || spot.size_assumed) return MarkKind::open;
+  return std::max(width_mm, height_mm) < least_spot_mm ? MarkKind::symbol : MarkKind::patch;
 }
 
-// A soft-cornered patch: a superellipse, which reads as a spot and still fills its rectangle.
-Polyline patch(At at, double width_mm, double height_mm) {
-  constexpr int corners = 48;
-  Polyline line{{}, true};
-  for (int i = 0; i < corners; ++i) {
-    const double angle = 2 * std::numbers::pi * i / corners;
-    const auto reach = [](double share) {
-      return std::copysign(std::pow(std::abs(share), 0.6), share);
-    };
-    line.points.push_back({at.x_mm + width_mm / 2 * reach(std::cos(angle)),
-                           at.y_mm + height_mm / 2 * reach(std::sin(angle))});
+// `dressed`: filled to tell something else than its step, so always a patch that shows.
+void shape_mark(SpotMark& mark, const DrawnZone& drawn, double width_mm, double height_mm,
+                bool dressed) {
+  const MarkKind kind = kind_of(mark, width_mm, height_mm);
+  mark.kind = kind;
+  if (kind == MarkKind::none || kind == MarkKind::station) {
+    mark.shape = {patch(mark.at, 0.5, 0.5)};
+  } else if (dressed) {
+    mark.kind = MarkKind::patch;
+    mark.shape = cut_to_zone(
+        patch(mark.at, std::max(width_mm, least_spot_mm), std::max(height_mm, least_spot_mm)),
+        drawn);
+  } else if (kind == MarkKind::symbol) {
+    mark.shape = {symbol(mark.at)};
+  } else if (kind == MarkKind::open) {
+    mark.shape = {open_mark(mark.at)};
+  } else {
+    mark.shape = cut_to_zone(patch(mark.at, band_mm(width_mm), band_mm(height_mm)), drawn);
   }
-  return line;
-}
-
-geometry::Outline outline_of(const DrawnZone& drawn) {
-  geometry::Outline zone;
-  for (const Polyline& line : drawn.shape) {
-    if (line.closed) zone.rings.push_back(ring_of(line));
-  }
-  return zone;
-}
-
-// A wide spot stops at its zone's bounds; a small one is shown whole.
-std::vector<Polyline> cut_to_zone(const Polyline& patch, const DrawnZone& drawn) {
-  const Area area = bounds({patch});
-  if (area.width_mm <= 3 || area.height_mm <= 3) return {patch};
-  const geometry::Outline spot{{ring_of(patch)}, {}}, zone = outline_of(drawn);
-  std::vector<Polyline> cut;
-  for (const geometry::Ring& ring : geometry::intersection(spot, zone).rings) {
-    Polyline line{{}, true};
-    for (const geometry::Point point : ring) line.points.push_back({point.u, point.v});
-    cut.push_back(std::move(line));
-  }
-  const bool too_little =
-      cut.empty() || bounds(cut).width_mm < least_mm || bounds(cut).height_mm < least_mm;
-  return too_little ? std::vector<Polyline>{patch} : cut;
 }
 
 SpotMark mark_of(const Drafting& drafting, const weighing::Spot& spot, const DrawnZone& drawn,
@@ -121,15 +91,13 @@ SpotMark mark_of(const Drafting& drafting, const weighing::Spot& spot, const Dra
   } else if (!v) {
     at.y_mm = middle_inside(drawn.shape, at.x_mm, true, drawn.centre.y_mm);
   }
-  const double least = spot.is_repair ? 0.5 : least_mm;
-  const double whole = spot.is_repair ? 0 : projection.scale;
-  const double width = std::max(length_along(spot, *drawn.plan, u_axis) * whole, least);
-  const double height = std::max(length_along(spot, *drawn.plan, v_axis) * whole, least);
   // Nor does a side view show on which side of the car a spot of a middle zone lies.
   const bool side_known = spot.at.y_mm || drawn.plan->side() != body::Side::centre ||
                           (projection.view != View::left && projection.view != View::right);
-  SpotMark mark{&spot, drawn.view, {}, at, u && v && side_known, false};
-  mark.shape = cut_to_zone(patch(at, width, height), drawn);
+  SpotMark mark{&spot, drawn.view, {}, at, u && v && side_known, MarkKind::none, false};
+  const double width = length_along(spot, *drawn.plan, u_axis) * projection.scale;
+  const double height = length_along(spot, *drawn.plan, v_axis) * projection.scale;
+  shape_mark(mark, drawn, width, height, drafting.dress.spot != nullptr);
   return mark;
 }
 
@@ -137,15 +105,6 @@ SpotMark mark_of(const Drafting& drafting, const weighing::Spot& spot, const Dra
 bool on_far_side(const weighing::Spot& spot, View view) {
   return spot.at.y_mm &&
          ((view == View::left && *spot.at.y_mm > 1) || (view == View::right && *spot.at.y_mm < -1));
-}
-
-void draw_station(Layer& layer, At at) {
-  constexpr double half_mm = 0.7;
-  const std::vector<Polyline> cross{
-      segment({at.x_mm - half_mm, at.y_mm - half_mm}, {at.x_mm + half_mm, at.y_mm + half_mm}),
-      segment({at.x_mm - half_mm, at.y_mm + half_mm}, {at.x_mm + half_mm, at.y_mm - half_mm})};
-  layer.items.push_back(Shape{cross, {}, Stroke{paper, 1.6, {}}});
-  layer.items.push_back(Shape{cross, {}, Stroke{ink, 0.6, {}}});
 }
 
 // Whether a place is drawn or named: what was found, and stations measured sound.
@@ -156,21 +115,28 @@ bool counts(const weighing::Spot& spot) {
 // A repair lies on its whole zone, whose edge tells of it; only a callout may point at it.
 void draw_mark(Drafting& drafting, const SpotMark& mark) {
   Layer& layer = drafting.page.layer("spots");
+  Used& used = drafting.used;
   const weighing::Spot& spot = *mark.spot;
-  if (spot.is_repair) return;
-  if (spot.rank == 0) {
-    draw_station(layer, mark.at);
-    drafting.used.stations = true;
-    return;
+  const auto put = [&](std::vector<Item> items) {
+    for (Item& each : items) layer.items.push_back(std::move(each));
+  };
+  if (mark.kind == MarkKind::none) return;
+  if (mark.kind == MarkKind::station) {
+    used.stations = true;
+    return put(station_cross(mark.at));
   }
-  const Stroke halo{paper, 1.5, {}};
-  const Stroke edge = mark.place_known ? Stroke{ink, 0.5, {}} : Stroke{ink, 0.6, {0.7, 0.5}};
-  layer.items.push_back(Shape{mark.shape, {}, halo});
-  layer.items.push_back(drafting.dress.spot ? drafting.dress.spot(mark)
-                                            : strong_fill(spot.step, mark.shape));
-  layer.items.push_back(Shape{mark.shape, {}, edge});
-  if (!drafting.dress.spot) drafting.used.spots.insert(spot.step);
-  drafting.used.place_unknown |= !mark.place_known;
+  if (drafting.dress.spot) {
+    const Stroke edge = mark.place_known ? Stroke{ink, 0.5, {}} : Stroke{ink, 0.6, {0.7, 0.5}};
+    used.place_unknown |= !mark.place_known;
+    return put({Shape{mark.shape, {}, Stroke{paper, 1.5, {}}}, drafting.dress.spot(mark),
+                Shape{mark.shape, {}, edge}});
+  }
+  const bool measured = spot.evidence == weighing::Evidence::measured;
+  used.spots.insert(spot.step);
+  used.symbols |= mark.kind == MarkKind::symbol;
+  used.open_marks |= mark.kind == MarkKind::open;
+  if (mark.kind != MarkKind::open) (measured ? used.measured : used.judged) = true;
+  put(inked(mark.kind, spot.step, measured, mark.shape));
 }
 
 // How far a mark lies off its zone as the view draws it: a corner of a wing that the front view

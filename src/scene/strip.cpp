@@ -80,23 +80,62 @@ void draw_strip(Page& page, const Area& strip, const weighing::Result& result,
   draw_cells(page, strip, cells_of(result, options, words), words.scale, options.units, measure);
 }
 
+namespace {
+
+constexpr double margin_mm = 2.4;
+
+// What a cell's lines and its bar take.
+double needed_mm(const StripCell& cell, const Measure& measure) {
+  const auto width = [&](const std::string& text, const Style& style) {
+    return text.empty() ? 0 : measure(text, style.font, style.size_pt).width_mm;
+  };
+  return margin_mm + std::max({width(cell.label, label_style),
+                               width(cell.value, cell.strong ? strong_style : value_style),
+                               width(cell.second, second_style)});
+}
+
+// By their shares, except that what cells don't need goes to those whose words would be cut.
+std::vector<double> widths_of(const std::vector<StripCell>& cells, double all_mm,
+                              const Measure& measure) {
+  double shares = 0, spare = 0, wanted = 0;
+  for (const StripCell& cell : cells) shares += cell.share;
+  std::vector<double> widths;
+  for (const StripCell& cell : cells) {
+    widths.push_back(all_mm * cell.share / shares);
+    const double over = widths.back() - needed_mm(cell, measure);
+    if (!cell.bar && over > 0) spare += over;
+    if (over < 0) wanted -= over;
+  }
+  const double given = std::min(spare, wanted);
+  if (given <= 0) return widths;
+  for (std::size_t i = 0; i < cells.size(); ++i) {
+    const double over = widths[i] - needed_mm(cells[i], measure);
+    if (over < 0)
+      widths[i] -= over * given / wanted;
+    else if (!cells[i].bar)
+      widths[i] -= over * given / spare;
+  }
+  return widths;
+}
+
+}  // namespace
+
 void draw_cells(Page& page, const Area& strip, const std::vector<StripCell>& cells, int scale,
                 quantity::Units units, const Measure& measure) {
   Layer& layer = page.layer("strip");
   layer.items.push_back(Shape{{polyline(page.frame)}, {}, Stroke{ink, 1.4, {}}});
   layer.items.push_back(Shape{
       {segment({strip.x_mm, strip.y_mm}, {strip.right(), strip.y_mm})}, {}, Stroke{ink, 0.7, {}}});
-  double shares = 0;
-  for (const StripCell& cell : cells) shares += cell.share;
+  const std::vector<double> widths = widths_of(cells, strip.width_mm, measure);
   double x = strip.x_mm;
   for (std::size_t i = 0; i < cells.size(); ++i) {
     const StripCell& cell = cells[i];
-    const Area area{x, strip.y_mm, strip.width_mm * cell.share / shares, strip.height_mm};
+    const Area area{x, strip.y_mm, widths[i], strip.height_mm};
     if (i > 0) {
       layer.items.push_back(
           Shape{{segment({x, strip.y_mm}, {x, strip.bottom()})}, {}, Stroke{faint_ink, 0.4, {}}});
     }
-    const double left = x + 1.6, room = area.width_mm - 2.4;
+    const double left = x + 1.6, room = area.width_mm - margin_mm + 0.01;
     const auto line = [&](const std::string& text, const Style& style, double down) {
       if (text.empty()) return;
       layer.items.push_back(set(cut(text, style, room, measure), style, {left, strip.y_mm + down},

@@ -116,6 +116,8 @@ Weave weave_of(Texture texture) {
       return {1.5, 0.22};
     case Texture::wide_diagonals:
       return {2.2, 0.62};
+    case Texture::level_lines:
+      return {1.6, 0.18};
     case Texture::ticks:
     case Texture::running_stitch:
       return {1.6, 0.24};
@@ -156,6 +158,8 @@ std::vector<Shape> strokes(Texture texture, const std::vector<Polyline>& shape, 
       return {rings(shape, weave, colour)};
     case Texture::wide_diagonals:
       return {rows(Ruling::falling)};
+    case Texture::level_lines:
+      return {rows(Ruling::level)};
     case Texture::uprights:
       return {rows(Ruling::upright)};
     case Texture::grid:

@@ -10,7 +10,8 @@
 namespace tinworm::scene {
 
 // none, sparse dots, denser dots, hatch, cross hatch, rings (solid with a white core); bold wide
-// diagonals, leaning the other way, for what was not seen.
+// diagonals, leaning the other way, for what was not seen; thin level lines for what was seen under
+// a coating.
 // Those of the second row are of maps that compare surveys.
 enum class Texture {
   none,
@@ -20,6 +21,7 @@ enum class Texture {
   cross_hatch,
   rings,
   wide_diagonals,
+  level_lines,
   ticks,
   uprights,
   grid,

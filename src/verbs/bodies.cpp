@@ -243,7 +243,8 @@ std::string key_picture(const body::PlanPtr& plan, const BodiesOptions& options,
   if (options.to.kind == Kind::pdf) {
     kinds = {scene::SheetKind::structure, scene::SheetKind::skin, scene::SheetKind::frame};
   }
-  const auto pages = scene::body_key(plan, options.picture.paper, kinds, painting::measure());
+  const auto pages = scene::body_key(plan, options.picture.paper, kinds, painting::measure(),
+                                     options.to.kind == Kind::pdf);
   if (pages.empty()) {
     throw CommandError("bodies",
                        fmt::format("{} has no {} sheet", plan->name, word(options.picture.sheet)));

@@ -28,7 +28,7 @@ const std::vector<Key>& keys() {
   for (const body::BuiltIn& each : body::built_in_plans()) {
     for (const Paper size : {Paper::a4, Paper::letter}) {
       const body::PlanPtr plan = fixture::plan(each.name);
-      all.push_back({plan, body_key(plan, size, every_kind, painting::measure())});
+      all.push_back({plan, body_key(plan, size, every_kind, painting::measure(), true)});
     }
   }
   return all;
@@ -89,6 +89,24 @@ TEST(BodyKey, OnePageForEachSheetThatTheBodyDraws) {
   EXPECT_EQ(body_key(plan, Paper::a4, every_kind, painting::measure()).size(), 2u);
   EXPECT_EQ(body_key(plan, Paper::a4, {SheetKind::skin}, painting::measure()).size(), 1u);
   EXPECT_TRUE(body_key(plan, Paper::a4, {SheetKind::frame}, painting::measure()).empty());
+}
+
+TEST(BodyKey, NamesEveryMountAndEveryStation) {
+  for (const body::BuiltIn& each : body::built_in_plans()) {
+    const body::PlanPtr plan = fixture::plan(each.name);
+    const auto pages = body_key(plan, Paper::a4, every_kind, painting::measure(), true);
+    std::string all;
+    for (const Page& page : pages)
+      for (const std::string& word : said(page)) all += word + " ";
+    for (const body::Mount& mount : plan->mounts)
+      EXPECT_THAT(all, testing::HasSubstr(mount.what + ": ")) << each.name;
+    for (const body::Zone& zone : plan->zones) {
+      for (const body::Station& station : zone.stations) {
+        const std::string first = station.name.substr(0, station.name.find(' '));
+        EXPECT_THAT(all, testing::HasSubstr(first)) << each.name << " " << zone.number;
+      }
+    }
+  }
 }
 
 }  // namespace

@@ -137,13 +137,14 @@ TEST(Listing, LetsNoFreeWordThrough) {
   // The map says some of them: the words are where they could be seen.
   EXPECT_THAT(fixture::all_said(fixture::drawn(result)), HasSubstr("Zz"));
   const std::vector<Page> pages = all_pages(result);
-  ASSERT_EQ(pages.size(), 8u);
+  ASSERT_GE(pages.size(), 8u);
   for (const Page& page : pages) {
     EXPECT_THAT(said(page), Not(HasSubstr("Zz")));
     EXPECT_THAT(said(page), Not(HasSubstr("987")));
     EXPECT_THAT(said(page), HasSubstr("near-radius 250 mm"));
   }
-  EXPECT_THAT(said(pages.front()), HasSubstr(another_place));
+  // A full column names no places; the picture for a telephone has room for all words.
+  EXPECT_THAT(said(pages[pages.size() - 2]), HasSubstr(another_place));
 }
 
 TEST(Listing, SignedAddsTheNameAndThatThereIsAnInterest) {
@@ -210,7 +211,7 @@ TEST(Listing, ThePhoneBeginsWithWhatABuyerMustSee) {
   for (const Text* text : texts(*page)) {
     if (text->area.y_mm < drawn_mm) above += text->text + " ";
   }
-  for (const char* part : {"2025-04-12", "Keep it parked until mended", "Worst places found", "1  ",
+  for (const char* part : {"2025-04-12", "Keep it parked until mended", "Worst first", "A ",
                            "of the main structure was not seen", "Not seen, so not known"})
     EXPECT_THAT(above, HasSubstr(part));
 }
@@ -226,17 +227,26 @@ TEST(ForSale, TellsWhatWasNotSeenByHow) {
   std::vector<std::string> lines = unseen_lines(for_sale(fixture::weighed(survey), false));
   ASSERT_GE(lines.size(), 4u);
   lines.resize(4);
-  EXPECT_THAT(lines, ElementsAre("Not recorded: 15.", "Covered: 23, 24.",
-                                 "Tapped or felt only: 53.", "In part, the rest not: 19."));
+  EXPECT_THAT(lines,
+              ElementsAre("Tapped or felt only: 53 sill membrane.",
+                          "Covered: 23 rear bulkhead, 24 parcel shelf.",
+                          "Not recorded: 15 battery tray.", "In part, the rest not: 19 roof."));
 }
 
 TEST(ForSale, CountsWhatFindsNoRoom) {
   survey::Survey survey = fixture::clean_survey(fixture::plan());
   for (const int number : {41, 43, 45, 47, 49, 51}) survey.seen.erase(number);
   const weighing::Result shown = for_sale(fixture::weighed(survey), false);
-  EXPECT_EQ(unseen_lines(shown).front(), "Not recorded: 41, 43, 45, 47, 49, 51.");
-  EXPECT_EQ(unseen_lines(shown, 4).front(), "Not recorded: 41, 43, 45, 47 and 2 more zones.");
-  EXPECT_EQ(unseen_lines(shown, 5).front(), "Not recorded: 41, 43, 45, 47, 49 and 1 more zone.");
+  EXPECT_EQ(unseen_lines(shown).front(),
+            "Not recorded: 45 inner wing, 47 strut top, 49 front chassis leg, 51 outer sill, "
+            "41 front wing, 43 headlamp bowl.");
+  EXPECT_EQ(unseen_lines(shown, 4).front(),
+            "Not recorded: 45 inner wing, 47 strut top, 49 front chassis leg, 51 outer sill and 2 "
+            "more zones.");
+  EXPECT_EQ(unseen_lines(shown, 5).front(),
+            "Not recorded: 45 inner wing, 47 strut top, 49 front chassis leg, 51 outer sill, "
+            "41 front wing and 1 more zone.");
+  EXPECT_EQ(unseen_lines(shown, 0).front(), "Not recorded: 6 zones.");
 }
 
 TEST(ForSale, TellsPartsThatArentDrawnWorstFirst) {
@@ -329,8 +339,9 @@ TEST(ForSale, SaysWhatTheSheetDoesNotShow) {
   survey.zones[97].found = {fixture::spot("top", survey::Rust::hole, {}, {30, 20})};
   survey.zones[73].found = {fixture::spot("corner", survey::Rust::scale, {}, {30, 20})};
   EXPECT_EQ(line(SheetKind::structure),
-            "Rust was found too on parts that this sheet doesn't show: 97.");
-  EXPECT_EQ(line(SheetKind::skin), "Rust was found too on parts that this sheet doesn't show: 73.");
+            "Rust was found too on parts that this sheet doesn't show: 97 rear arch lip.");
+  EXPECT_EQ(line(SheetKind::skin),
+            "Rust was found too on parts that this sheet doesn't show: 73 rear floor.");
 }
 
 }  // namespace

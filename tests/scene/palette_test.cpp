@@ -75,6 +75,19 @@ TEST(Palette, NotSeenIsCoolAndNoStepOfTheRamp) {
   EXPECT_GE(oklab_distance(not_seen_grey, white), 0.2) << "never taken for sound";
 }
 
+// Bold diagonals of 0.5 mm on rows 2.2 mm apart along the edge, 1.56 across: what the eye mixes.
+TEST(Palette, WhatWasNotSeenIsLighterThanAnyInkFromPittedOn) {
+  constexpr double share = 0.5 / 1.56;
+  for (const Eye& eye : eyes) {
+    const double luminance = (1 - share) * relative_luminance(eye.sees(not_seen_ground)) +
+                             share * relative_luminance(eye.sees(not_seen_mark));
+    for (const Step step : {Step::pitted, Step::thin, Step::weak, Step::holed})
+      EXPECT_GT(luminance, relative_luminance(eye.sees(strong(step))))
+          << eye.name << ": " << step_name(step);
+    EXPECT_LT(luminance, 0.7) << eye.name << ": yet never white";
+  }
+}
+
 TEST(Palette, InkReadsOnEveryGround) {
   for (const Step step : ramp) {
     EXPECT_GE(contrast(ink_on(strong(step)), strong(step)), 4.5) << step_name(step);
@@ -102,6 +115,8 @@ TEST(Palette, ConstantsAreTheColoursTheyAreSaidToBe) {
       {"soft ink", soft_ink, 0.42, 0.005, 60},
       {"faint ink", faint_ink, 0.62, 0.005, 60},
       {"not seen", not_seen_grey, 0.78, 0.012, 250},
+      {"ground not seen", not_seen_ground, 0.92, 0.008, 250},
+      {"lines under a coating", coated_mark, 0.80, 0.004, 60},
       {"its diagonals", not_seen_mark, 0.58, 0.014, 250},
       {"repair", repair_ink, 0.30, 0.055, 262},
       {"grid of a chart", grid_grey, 0.86, 0.003, 60},

@@ -67,14 +67,14 @@ TEST(SmallMap, DrawsNothingWhereThereIsNoRoom) {
   EXPECT_TRUE(page.layers.empty());
 }
 
-// Without meanings, words must say which repair, and what a dashed tint is.
+// Without meanings, words must say which repair, and what a broken edge is.
 TEST(SmallMap, TheKeyTellsRepairsApart) {
   Page page;
   draw_small_map(page, fixture::weighed(fixture::busy_survey(fixture::plan())), {22, 150, 173, 100},
                  measured);
   const std::string key = fixture::said(page, Says::legend);
   for (const char* words :
-       {"holed", "not seen", "judged by eye alone", "repaired, can be relied on",
+       {"holed", "not seen", "broken edge: judged", "repaired, can be relied on",
         "repaired, not known if reliable", "repaired, can\u2019t be relied on"})
     EXPECT_THAT(key, HasSubstr(words));
   for (const char* words : {"dashed tint", "ring", "main", "station"})
