@@ -78,7 +78,8 @@ std::optional<Reading> reading(const survey::Spot& spot, const ZoneYear& zone, s
                                const rules::Rules& rules) {
   if (spot.metal_mm.empty()) return std::nullopt;
   const Year& year = *zone.year;
-  const weighing::Coating coat = weighing::coating(year.survey(), zone.facts->entry, rules);
+  const weighing::Coating coat =
+      weighing::coating(year.survey(), zone.facts->entry, spot.coating, rules);
   if (coat.upper_bound) return std::nullopt;
   const weighing::ZoneBaseline base =
       weighing::baseline(*zone.facts, year.survey(), year.gauging, rules);

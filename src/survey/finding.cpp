@@ -321,6 +321,10 @@ class LineReader {
     return found == entries_.end() ? nullptr : &*found;
   }
 
+  bool knows(std::string_view key) const {
+    return std::ranges::find(line_.keys, key, &Key::name) != line_.keys.end();
+  }
+
   bool may_be_several(std::string_view key) const {
     const auto found = std::ranges::find(line_.keys, key, &Key::name);
     return found != line_.keys.end() && found->several;
@@ -337,7 +341,22 @@ class LineReader {
     entries_.push_back({"note", place, std::move(node)});
   }
 
+  // "metal .81 .79 bare": what was under the gauge there may stand behind its readings.
+  bool add_with_coating(const std::string& key, std::string_view value) {
+    const std::size_t space = value.rfind(' ');
+    if (key != "metal" || space == value.npos || !knows("coating")) return false;
+    const std::string last = lower_case(value.substr(space + 1));
+    if (last != "bare" && !of<Coating>(last)) return false;
+    add(key, value.substr(0, space));
+    add("coating", value.substr(space + 1));
+    if (last == "bare")
+      if (Entry* coating = entry("coating"))
+        coating->value.text = std::string(word(Coating::removed));
+    return true;
+  }
+
   void add(const std::string& key, std::string_view value) {
+    if (add_with_coating(key, value)) return;
     last_key_ = key;
     Node node = value_of(key, value);
     Entry* before = entry(key);

@@ -345,6 +345,8 @@ class FormWriter {
       blank(fmt::format("    reference: {}", readings(before.reference_mm)), "kept from last time");
     else if (measured)
       blank("    reference:", "sound metal of the same sheet, three readings: 1.02 1.00 1.01");
+    if (before.reference_coating)
+      blank(fmt::format("    reference-coating: {}", word(*before.reference_coating)));
     if (!before.marks.empty()) {
       blank("    mark:", "how to find the measured places again; kept from last time");
       for (const Mark& mark : before.marks)

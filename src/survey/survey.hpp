@@ -109,9 +109,10 @@ struct Spot {
   std::optional<Tap> tap;
   std::optional<Probe> probe;
   std::optional<Magnet> magnet;
-  std::vector<Shape> shapes;     // dent, wavy, filler
-  std::vector<double> metal_mm;  // readings
-  std::vector<double> pit_mm;    // depths from the surrounding rusted face
+  std::vector<Shape> shapes;       // dent, wavy, filler
+  std::vector<double> metal_mm;    // readings
+  std::optional<Coating> coating;  // under the gauge there, where otherwise than elsewhere
+  std::vector<double> pit_mm;      // depths from the surrounding rusted face
   std::optional<PitPatches> pits;
   std::optional<Size> size;       // `hole 14x9` without `size` is the size
   std::optional<Size> hole;       // the largest
@@ -162,8 +163,9 @@ struct Mark {  // how to find a measured place again
 
 struct Zone {  // what was found in a zone of the plan; a zone without an entry has none of these
   std::optional<Inside> inside;
-  double inside_share = 0;           // of an inside seen in part
-  std::vector<double> reference_mm;  // sound metal of the same sheet
+  double inside_share = 0;                   // of an inside seen in part
+  std::vector<double> reference_mm;          // sound metal of the same sheet
+  std::optional<Coating> reference_coating;  // as of a spot
   std::optional<double> sheet_mm;
   std::vector<Spot> found;
   std::vector<double> film_um;

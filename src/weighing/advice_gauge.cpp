@@ -47,7 +47,7 @@ void ask_for_film(Asking& asking) {
   Looks bounded;
   for (const Look& look : asking.looks)
     if (has_readings(look) &&
-        coating(asking.result.survey, look.facts.entry, asking.rules).upper_bound)
+        has_upper_bound(asking.result.survey, *look.facts.entry, asking.rules))
       bounded.push_back(&look);
   if (bounded.empty()) return;
   asking.of_zone(*bounded.front(), "film-not-read",

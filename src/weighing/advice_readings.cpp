@@ -25,7 +25,9 @@ bool has_high_reading(const Asking& asking, const Find& find) {
   const MetalLeft& metal = find.weighed->metal;
   const std::vector<double>& readings_mm = find.recorded->metal_mm;
   if (readings_mm.empty() || !metal.baseline_mm || !metal.mean_mm) return false;
-  if (coating(asking.result.survey, find.look->facts.entry, asking.rules).upper_bound) return false;
+  if (coating(asking.result.survey, find.look->facts.entry, find.recorded->coating, asking.rules)
+          .upper_bound)
+    return false;
   const double coat_mm = metal::mean(readings_mm) - *metal.mean_mm;
   const double limit_mm = asking.rules.too_thick * *metal.baseline_mm;
   return metal::greatest(readings_mm) - coat_mm > limit_mm + decimal_slack;

@@ -1,5 +1,7 @@
 #include "weighing/gauging.hpp"
 
+#include <algorithm>
+
 #include "metal/echo.hpp"
 
 namespace tinworm::weighing {
@@ -47,14 +49,26 @@ bool is_thicker(const Film& film, double limit_um) {
 }
 
 Coating coating(const survey::Survey& survey, const survey::Zone* entry,
-                const rules::Rules& rules) {
-  if (survey.gauge.coating != survey::Coating::left_on) return {};
+                std::optional<survey::Coating> told, const rules::Rules& rules) {
+  if (told.value_or(survey.gauge.coating) != survey::Coating::left_on) return {};
   if (!entry || entry->film_off_scale) return {.upper_bound = true};
   const auto echo =
       metal::echo_correction(entry->film_um, {rules.echo_factor, rules.film_prior_share,
                                               rules.film_prior_degrees, rules.echo_film_limit_um});
   if (!echo) return {.upper_bound = true};
   return {echo->subtract_mm, echo->standard_mm, echo->degrees_of_freedom, false};
+}
+
+bool has_upper_bound(const survey::Survey& survey, const survey::Zone& entry,
+                     const rules::Rules& rules) {
+  const auto bounded = [&](const std::vector<double>& readings_mm,
+                           std::optional<survey::Coating> told) {
+    return !readings_mm.empty() && coating(survey, &entry, told, rules).upper_bound;
+  };
+  return bounded(entry.reference_mm, entry.reference_coating) ||
+         std::ranges::any_of(entry.found, [&](const survey::Spot& spot) {
+           return bounded(spot.metal_mm, spot.coating);
+         });
 }
 
 metal::Measured measured(std::span<const double> readings_mm, const Coating& coating,
@@ -67,11 +81,13 @@ metal::Measured measured(std::span<const double> readings_mm, const Coating& coa
 ZoneBaseline baseline(const ZoneFacts& zone, const survey::Survey& survey, const Gauging& gauging,
                       const rules::Rules& rules) {
   const auto usable = [&](const survey::Zone* entry) {
-    return entry && !entry->reference_mm.empty() && !coating(survey, entry, rules).upper_bound &&
-           metal::mean(entry->reference_mm) > coating(survey, entry, rules).subtract_mm;
+    if (!entry || entry->reference_mm.empty()) return false;
+    const Coating coat = coating(survey, entry, entry->reference_coating, rules);
+    return !coat.upper_bound && metal::mean(entry->reference_mm) > coat.subtract_mm;
   };
   const auto sound_metal = [&](const survey::Zone& entry) {
-    return measured(entry.reference_mm, coating(survey, &entry, rules), gauging);
+    return measured(entry.reference_mm, coating(survey, &entry, entry.reference_coating, rules),
+                    gauging);
   };
   if (usable(zone.entry))
     return {BaselineFrom::reference, metal::reference(sound_metal(*zone.entry))};

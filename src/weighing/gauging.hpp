@@ -41,7 +41,13 @@ struct Gauging {
 
 Gauging gauging(const survey::Survey& survey, const rules::Rules& rules);
 
-Coating coating(const survey::Survey& survey, const survey::Zone* entry, const rules::Rules& rules);
+// Of readings in the zone that say how the coat was under them, or don't: as the survey's gauge.
+Coating coating(const survey::Survey& survey, const survey::Zone* entry,
+                std::optional<survey::Coating> told, const rules::Rules& rules);
+
+// Whether some set of readings in it is only a bound of what is beneath.
+bool has_upper_bound(const survey::Survey& survey, const survey::Zone& entry,
+                     const rules::Rules& rules);
 
 // The first that exists: the zone's reference; its pair's, where both have the same sheet; the
 // survey's `sheet:`; the plan's.

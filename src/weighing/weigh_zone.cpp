@@ -174,8 +174,8 @@ Spot weigh_spot(const survey::Spot& found, int index, bool pinhole, const ZoneFa
   spot.at = found.at;
   set_size(spot, found, context.rules);
   const Judgement judged =
-      metal_at(found, baseline, coating(context.survey, zone.entry, context.rules), context.gauging,
-               context.rules, place_mm2(spot), pinhole);
+      metal_at(found, baseline, coating(context.survey, zone.entry, found.coating, context.rules),
+               context.gauging, context.rules, place_mm2(spot), pinhole);
   spot.metal = judged.metal;
   spot.beside = judged.beside;
   spot.evidence = judged.evidence;
@@ -198,10 +198,11 @@ Spot weigh_spot(const survey::Spot& found, int index, bool pinhole, const ZoneFa
 // More than a few are a hole.
 std::vector<bool> pinholes(const survey::Zone& entry, const ZoneBaseline& baseline,
                            const Context& context) {
-  const Coating coat = coating(context.survey, &entry, context.rules);
   std::vector<bool> are;
   for (const survey::Spot& spot : entry.found)
-    are.push_back(is_pinhole(spot, baseline, coat, context.rules));
+    are.push_back(is_pinhole(spot, baseline,
+                             coating(context.survey, &entry, spot.coating, context.rules),
+                             context.rules));
   const auto together = [&](const survey::Position& a, const survey::Position& b) {
     const auto apart = [](std::optional<double> p, std::optional<double> q) {
       return p && q ? *p - *q : 0;

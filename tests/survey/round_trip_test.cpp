@@ -62,6 +62,7 @@ Spot random_spot(Dice& dice, std::string name) {
   if (dice.one_in(4)) spot.stuffed = dice.any<Stuffed>();
   if (dice.one_in(3)) spot.shapes = {Shape::dent, Shape::filler};
   if (dice.one_in(2)) spot.metal_mm = dice.readings(40, 120);
+  if (dice.one_in(4)) spot.coating = dice.any<Coating>();
   if (dice.one_in(3)) spot.pit_mm = dice.readings(5, 40);
   if (dice.one_in(3)) spot.crack_mm = 5 + dice.below(40);
   if (dice.one_in(2)) spot.size = dice.size();
@@ -97,6 +98,7 @@ Zone random_zone(Dice& dice) {
   if (dice.one_in(2)) zone.inside = dice.any<Inside>();
   if (zone.inside == Inside::part) zone.inside_share = (5 + 5 * dice.below(18)) / 100.0;
   if (dice.one_in(2)) zone.reference_mm = dice.readings(80, 120);
+  if (dice.one_in(4)) zone.reference_coating = dice.any<Coating>();
   if (dice.one_in(3)) zone.sheet_mm = dice.hundredths(60, 200);
   if (dice.one_in(3)) zone.film_um = {140, 900.0 + dice.below(50)};
   if (dice.one_in(3)) {
@@ -368,6 +370,7 @@ std::map<int, Zone> what_is_kept(const std::map<int, Zone>& zones) {
   for (const auto& [number, zone] : zones) {
     Zone& one = kept[number];
     one.reference_mm = zone.reference_mm;
+    one.reference_coating = zone.reference_coating;
     one.sheet_mm = zone.sheet_mm;
     one.marks = zone.marks;
     one.repairs = zone.repairs;

@@ -317,6 +317,51 @@ TEST(MetalAt, ReadingsThroughCoatingAreCorrectedOrAnUpperBound) {
   }
 }
 
+// Where one set was read bare and the other through paint, each is corrected by what it says. By
+// hand: 1.03 - 2.3 x .100 = .80 mm of 1.00 mm.
+TEST(MetalAt, CoatingMayBeToldForOneSet) {
+  using survey::Coating;
+  struct {
+    Coating gauge;
+    std::optional<Coating> spot, reference;
+    double reads_mm, reference_mm, left;
+  } const cases[] = {
+      {Coating::left_on, std::nullopt, std::nullopt, 1.03, 1.23, .80},
+      {Coating::left_on, Coating::removed, std::nullopt, .80, 1.23, .80},
+      {Coating::left_on, std::nullopt, Coating::removed, 1.03, 1.00, .80},
+      {Coating::left_on, Coating::removed, Coating::removed, .80, 1.00, .80},
+      {Coating::left_on, Coating::compensated, Coating::removed, .80, 1.00, .80},
+      {Coating::removed, Coating::left_on, std::nullopt, 1.03, 1.00, .80},
+      {Coating::removed, std::nullopt, Coating::left_on, .80, 1.23, .80},
+  };
+  for (const auto& each : cases) {
+    survey::Spot found = spot("a", Rust::pitting);
+    found.metal_mm = {each.reads_mm, each.reads_mm};
+    found.coating = each.spot;
+    const Spot got = weighed(found, 11, [&](survey::Survey& s) {
+      s.gauge.coating = each.gauge;
+      s.zones[11].film_um = {100, 100, 100};
+      s.zones[11].reference_mm = {each.reference_mm, each.reference_mm};
+      s.zones[11].reference_coating = each.reference;
+    });
+    EXPECT_NEAR(got.metal.shown.value, each.left, 1e-12);
+    EXPECT_EQ(got.metal.kind, SpanKind::interval);
+  }
+}
+
+// Without a film, what was read through paint is a bound; what was read bare isn't.
+TEST(MetalAt, ASetReadBareNeedsNoFilm) {
+  survey::Spot found = spot("a", Rust::pitting);
+  found.metal_mm = {.80, .80};
+  const auto through_paint = [](survey::Survey& s) {
+    s.gauge.coating = survey::Coating::left_on;
+    s.zones[11].sheet_mm = 1.0;
+  };
+  EXPECT_EQ(weighed(found, 11, through_paint).metal.kind, SpanKind::envelope);
+  found.coating = survey::Coating::removed;
+  EXPECT_EQ(weighed(found, 11, through_paint).metal.kind, SpanKind::interval);
+}
+
 TEST(MetalAt, ACrackIsPastTheLimitAndWeakNearAMount) {
   survey::Spot found = spot("a", std::nullopt);
   found.crack_mm = 30;
