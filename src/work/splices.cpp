@@ -64,13 +64,13 @@ void ask_of_piece(std::vector<std::string>& questions, const Cut& cut,
   const double length_mm = cut.along_at->length();
   if (length_mm > part.length() - touching_mm) return;  // no seam across the part
   if (length_mm < source.piece_mm)
-    questions.push_back(fmt::format("{}: should the piece be longer than {:.0f} mm? {}.",
+    questions.push_back(fmt::format("{}: should the piece be longer than {:.0f} mm? {}",
                                     place_text(cut), length_mm, source.asks));
   const double seam_mm = nearest_seam_mm(*cut.along_at, others, part);
   if (seam_mm < source.seam_mm)
-    questions.push_back(fmt::format(
-        "{}: a new seam comes {:.0f} mm from another: should the piece go on to it? {}.",
-        place_text(cut), seam_mm, source.asks));
+    questions.push_back(
+        fmt::format("{}: a new seam comes {:.0f} mm from another: should the piece go on to it? {}",
+                    place_text(cut), seam_mm, source.asks));
 }
 
 }  // namespace
@@ -83,7 +83,7 @@ std::vector<std::string> splice_questions(const std::vector<Cut>& cuts, const Zo
     if (cut.way == Way::crack && cut.plated && cut.crack_mm < plain_crack_mm)
       questions.push_back(fmt::format(
           "{}: is a weld without a plate enough? US Army TM 55-8115-203-23, 3-19 to 3-28, fills "
-          "cracks under 50 mm (containers: an analogy).",
+          "cracks under 50 mm (containers: an analogy)",
           place_text(cut)));
     if (!source || cut.way != Way::let_in || cut.whole || !cut.along_at) continue;
     std::vector<Interval> others;

@@ -100,7 +100,7 @@ TEST(GannetWork, CutsWeldAndHours) {
 TEST(GannetWork, AsksOfSeamsByTheirSource) {
   const std::string source =
       "US Army TM 55-8115-203-23, 3-19 to 3-28, has pieces of 150 mm or more, their ends 150 mm or "
-      "more from other seams (containers: an analogy).";
+      "more from other seams (containers: an analogy)";
   std::vector<std::string> asked;
   for (const Task& task : gannet().tasks)
     for (const std::string& question : task.questions)
