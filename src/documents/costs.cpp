@@ -59,6 +59,10 @@ void add_work(std::vector<std::string>& lines, const work::Plan& plan) {
       "{} {} in 80 of 100 such cases.",
       plan.rates_changed.empty() ? "assumptions" : "your rates", money_text(plan.cost.mean),
       currency, output::hours_text(plan.hours.mean), money_text(plan.cost.in_80_of_100), currency));
+  if (plan.if_opening_shows.cost.sum.high > 0)
+    lines.push_back(fmt::format("Of it {} {} are sure; {} only if opening shows it.",
+                                money_text(plan.sure.cost.mean), currency,
+                                money_text(plan.if_opening_shows.cost.mean)));
   std::string apart = "Not in it: stripping, paint, parts, mechanical work, taxes";
   if (plan.contingency)
     apart += fmt::format("; and {} {} to set aside for what opening up shows",

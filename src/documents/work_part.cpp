@@ -43,8 +43,11 @@ void write_totals(Flow& flow, const Plan& plan) {
   flow.table({{"together", 3},
               {"hours", 1, scene::Align::right},
               {plan.rates.currency, 1, scene::Align::right}},
-             {row("all at the low figure", plan.hours.sum.low, plan.cost.sum.low),
-              row("mean", plan.hours.mean, plan.cost.mean, true),
+             {row("sure to be done, mean", plan.sure.hours.mean, plan.sure.cost.mean),
+              row("if opening shows it, mean", plan.if_opening_shows.hours.mean,
+                  plan.if_opening_shows.cost.mean),
+              row("all at the low figure", plan.hours.sum.low, plan.cost.sum.low),
+              row("all of it, mean", plan.hours.mean, plan.cost.mean, true),
               row("not exceeded in 80 of 100 such cases", plan.hours.in_80_of_100,
                   plan.cost.in_80_of_100, true),
               row("all at the high figure", plan.hours.sum.high, plan.cost.sum.high)});
@@ -82,10 +85,13 @@ Row row_of(const Task& task, quantity::Units units) {
           false};
 }
 
-void write_tasks(Flow& flow, const Plan& plan, quantity::Units units) {
+void write_tasks(Flow& flow, const Plan& plan, bool judged, const char* heading,
+                 quantity::Units units) {
   std::vector<Row> rows;
-  for (const Task& task : plan.tasks) rows.push_back(row_of(task, units));
-  flow.heading("Tasks in order");
+  for (const Task& task : plan.tasks)
+    if (task.judged == judged) rows.push_back(row_of(task, units));
+  if (rows.empty()) return;
+  flow.heading(heading);
   flow.table({{"no", 0.4},
               {"part", 1.5},
               {"for", 1},
@@ -152,7 +158,11 @@ void write_work(Flow& flow, const weighing::Result& result, const Plan& plan,
     write_totals(flow, plan);
   write_cautions(flow, plan);
   write_to_open(flow, result);
-  if (!plan.tasks.empty()) write_tasks(flow, plan, units);
+  write_tasks(flow, plan, false, "Tasks in order", units);
+  for (const std::string& note : plan.order_notes)
+    flow.paragraph(fmt::format("Order: {}.", note), small_style);
+  write_tasks(flow, plan, true, "If opening shows it: only judged so far, in the same order",
+              units);
   write_doubts(flow, plan);
   write_sheets(flow, plan, units);
 }

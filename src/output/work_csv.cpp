@@ -14,14 +14,36 @@ namespace {
 
 using Cells = std::vector<std::string>;
 
-constexpr const char* titles[] = {
-    "file",          "date",          "row",          "task",
-    "zone",          "name",          "side",         "kind",
-    "for",           "what",          "after",        "hours_low",
-    "hours_likely",  "hours_high",    "cost_low",     "cost_likely",
-    "cost_high",     "currency",      "weld_low_m",   "weld_likely_m",
-    "weld_high_m",   "sheet_mm",      "sheet_low_m2", "sheet_likely_m2",
-    "sheet_high_m2", "hidden_factor", "rates",        "rules"};
+constexpr const char* titles[] = {"file",
+                                  "date",
+                                  "row",
+                                  "task",
+                                  "zone",
+                                  "name",
+                                  "side",
+                                  "kind",
+                                  "for",
+                                  "what",
+                                  "after",
+                                  "hours_low",
+                                  "hours_likely",
+                                  "hours_high",
+                                  "cost_low",
+                                  "cost_likely",
+                                  "cost_high",
+                                  "currency",
+                                  "weld_low_m",
+                                  "weld_likely_m",
+                                  "weld_high_m",
+                                  "sheet_mm",
+                                  "sheet_low_m2",
+                                  "sheet_likely_m2",
+                                  "sheet_high_m2",
+                                  "hidden_factor",
+                                  "rates",
+                                  "rules",
+                                  "if_opening_shows",
+                                  "questions"};
 
 std::string number(double value) {
   return fmt::format("{}", rounded(value));
@@ -49,6 +71,10 @@ class Rows {
     const work::Total &hours = plan_.hours, &cost = plan_.cost;
     add_sum("total", "sum of each figure", hours.sum, cost.sum);
     add_sum("total", "mean", alike(hours.mean), alike(cost.mean));
+    add_sum("total", "mean of what is sure", alike(plan_.sure.hours.mean),
+            alike(plan_.sure.cost.mean));
+    add_sum("total", "mean of what is done only if opening shows it",
+            alike(plan_.if_opening_shows.hours.mean), alike(plan_.if_opening_shows.cost.mean));
     add_sum("total", "not exceeded in 80 of 100", alike(hours.in_80_of_100),
             alike(cost.in_80_of_100));
     if (plan_.contingency)
@@ -62,9 +88,11 @@ class Rows {
     return {result_.file, result_.survey.visit.date.text(), row};
   }
 
-  void finish(Cells cells) {
+  void finish(Cells cells, const work::Task* task = nullptr) {
     cells.push_back(plan_.rates_changed.empty() ? "defaults: assumptions" : rates_text(plan_));
     cells.push_back(rules_.empty() ? "default" : rules_);
+    cells.emplace_back(!task ? "" : task->judged ? "true" : "false");
+    cells.push_back(task ? fmt::format("{}", fmt::join(task->questions, " ")) : "");
     text_ += csv_record(cells);
   }
 
@@ -89,7 +117,7 @@ class Rows {
       add_blanks(cells, 4);
     }
     cells.push_back(number(task.hidden));
-    finish(std::move(cells));
+    finish(std::move(cells), &task);
   }
 
   void add_sum(const char* row, const std::string& what, const std::optional<work::Range>& hours,

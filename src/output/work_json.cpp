@@ -38,7 +38,10 @@ ordered_json cut_json(const work::Cut& cut) {
           {"certain", cut.certain},
           {"whole", cut.whole},
           {"size_assumed", cut.size_assumed},
-          {"placed", cut.placed}};
+          {"placed", cut.placed},
+          {"way", word(cut.way)},
+          {"crack_mm", cut.crack_mm > 0 ? ordered_json(rounded(cut.crack_mm)) : ordered_json()},
+          {"plated", cut.plated}};
 }
 
 ordered_json task_json(const work::Task& task) {
@@ -59,6 +62,9 @@ ordered_json task_json(const work::Task& task) {
   json["cuts"] = ordered_json::array();
   for (const work::Cut& cut : task.cuts) json["cuts"].push_back(cut_json(cut));
   json["treated"] = task.treated;
+  json["if_opening_shows"] = task.judged;
+  json["reaches"] = task.reaches != 0 ? ordered_json(task.reaches) : ordered_json();
+  json["questions"] = task.questions;
   return json;
 }
 
@@ -68,6 +74,10 @@ ordered_json total_json(const work::Total& total) {
   json["standard_deviation"] = rounded(total.standard_deviation);
   json["in_80_of_100"] = rounded(total.in_80_of_100);
   return json;
+}
+
+ordered_json sums_json(const work::Sums& sums) {
+  return {{"hours", total_json(sums.hours)}, {"cost", total_json(sums.cost)}};
 }
 
 ordered_json contingency_json(const std::optional<work::Contingency>& of) {
@@ -80,6 +90,8 @@ ordered_json contingency_json(const std::optional<work::Contingency>& of) {
 
 ordered_json totals_json(const work::Plan& plan) {
   ordered_json json = {{"hours", total_json(plan.hours)}, {"cost", total_json(plan.cost)}};
+  json["sure"] = sums_json(plan.sure);
+  json["if_opening_shows"] = sums_json(plan.if_opening_shows);
   json["contingency"] = contingency_json(plan.contingency);
   json["not_counted"] = plan.not_counted;
   json["sheets"] = ordered_json::array();
@@ -137,6 +149,7 @@ ordered_json work_json(const weighing::Result& result, const work::Plan& plan) {
   json["currency"] = plan.rates.currency;
   json["tasks"] = ordered_json::array();
   for (const work::Task& task : plan.tasks) json["tasks"].push_back(task_json(task));
+  json["order_notes"] = plan.order_notes;
   json["totals"] = totals_json(plan);
   json["could_double"] = doubts_json(plan);
   json["cautions"] = ordered_json::array();

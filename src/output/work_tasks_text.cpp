@@ -37,10 +37,28 @@ std::string edges_text(const std::vector<std::string>& edges) {
                      fmt::join(edges.begin(), edges.end() - 1, ", "), edges.back());
 }
 
+std::string piece_text(const work::Cut& cut, quantity::Units units) {
+  const auto distance = [&](double mm) { return distance_text(mm, units); };
+  const std::string size =
+      fmt::format("{} x {}", distance(cut.along_mm.likely), distance(cut.across_mm.likely));
+  switch (cut.way) {
+    case work::Way::weld_up:
+      return fmt::format("weld up a hole of {}", distance(cut.pinhole_mm));
+    case work::Way::crack:
+      return cut.plated ? fmt::format("a crack of {}, plate about {}", distance(cut.crack_mm), size)
+                        : fmt::format("a crack of {}", distance(cut.crack_mm));
+    case work::Way::reopened:
+      return "open about " + size;
+    case work::Way::let_in:
+      break;
+  }
+  return "cut about " + size;
+}
+
 std::string cut_line(const work::Cut& cut, quantity::Units units) {
   std::string text =
-      fmt::format("cut about {} x {} ({})", distance_text(cut.along_mm.likely, units),
-                  distance_text(cut.across_mm.likely, units), fmt::join(cut.places, ", "));
+      fmt::format("{} ({}{})", piece_text(cut, units),
+                  cut.way == work::Way::reopened ? "to reach " : "", fmt::join(cut.places, ", "));
   text += edges_text(cut.to_edge);
   if (cut.size_assumed) text += ", size assumed: nobody measured it";
   if (!cut.placed) text += ", place not recorded";
@@ -58,6 +76,7 @@ std::vector<std::string> about_lines(const Task& task, quantity::Units units) {
 std::string metal_line(const Task& task, quantity::Units units) {
   if (task.cuts.empty() && !task.sheet) return "";
   std::string line = task.cuts.empty() ? "" : weld_text(task.weld_m, units) + "; ";
+  if (task.kind == Kind::access) return line + "no new sheet";
   return line + (task.sheet ? "sheet " + stock_text(task.sheet->thickness_mm, units)
                             : std::string("sheet not known"));
 }
@@ -70,6 +89,7 @@ std::vector<std::string> why_lines(const Task& task) {
   if (task.hidden > 1)
     lines.push_back(fmt::format("high figures x {:g}: {}", task.hidden, task.hidden_why));
   if (!task.after.empty()) lines.push_back(fmt::format("after {}", runs(task.after)));
+  for (const std::string& question : task.questions) lines.push_back("Ask: " + question);
   return lines;
 }
 
@@ -126,10 +146,10 @@ std::string stock_text(double mm, quantity::Units units) {
   return units == quantity::Units::mm ? fmt::format("{:g} mm", mm) : sheet_text(mm, units);
 }
 
-std::string heavy_tasks(const Plan& plan, const TextStyle& style) {
+std::string heavy_tasks(const Plan& plan, bool judged, const TextStyle& style) {
   std::string text;
   for (const Task& task : plan.tasks)
-    if (!is_light(task)) text += block(task, plan, style);
+    if (!is_light(task) && task.judged == judged) text += block(task, plan, style);
   return text;
 }
 

@@ -10,8 +10,9 @@
 
 namespace tinworm::output {
 
-// Bracing, cuts and protection, each with its figures on lines of its own.
-std::string heavy_tasks(const work::Plan& plan, const TextStyle& style);
+// Bracing, cuts and protection, each with its figures on lines of its own: those that are sure, or
+// those that only opening up can show (`judged`).
+std::string heavy_tasks(const work::Plan& plan, bool judged, const TextStyle& style);
 // Treatments and drains, a row each.
 std::string light_tasks(const work::Plan& plan, const TextStyle& style);
 

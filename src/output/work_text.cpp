@@ -76,8 +76,11 @@ std::string totals(const Plan& plan, const TextStyle& style) {
   };
   std::string text =
       table({{"together"}, {"h", Align::right}, {plan.rates.currency, Align::right}},
-            {row("all at the low figure", plan.hours.sum.low, plan.cost.sum.low),
-             row("mean", plan.hours.mean, plan.cost.mean),
+            {row("sure to be done, mean", plan.sure.hours.mean, plan.sure.cost.mean),
+             row("if opening shows it, mean", plan.if_opening_shows.hours.mean,
+                 plan.if_opening_shows.cost.mean),
+             row("all at the low figure", plan.hours.sum.low, plan.cost.sum.low),
+             row("all of it, mean", plan.hours.mean, plan.cost.mean),
              row("not exceeded in 80 of 100", plan.hours.in_80_of_100, plan.cost.in_80_of_100),
              row("all at the high figure", plan.hours.sum.high, plan.cost.sum.high)},
             style.width);
@@ -90,6 +93,12 @@ std::string totals(const Plan& plan, const TextStyle& style) {
   text += indented(fmt::format("Not counted: {}.", fmt::join(plan.not_counted, "; ")), style.width,
                    "  ", "  ");
   return section("What it may take", text, style);
+}
+
+std::string order_notes(const Plan& plan, const TextStyle& style) {
+  std::string lines;
+  for (const std::string& note : plan.order_notes) lines += bullet("Order: " + note + ".", style);
+  return lines;
 }
 
 std::string doubts(const Plan& plan, const TextStyle& style) {
@@ -156,8 +165,10 @@ std::string rates_text(const Plan& plan) {
 
 std::string work_text(const Result& result, const Plan& plan, const TextStyle& style) {
   return opening(result, plan, style) + totals(plan, style) + opening_up(result, style) +
-         section("To cut and weld (numbers are the order of work)", heavy_tasks(plan, style),
-                 style) +
+         section("To cut and weld (numbers are the order of work)",
+                 heavy_tasks(plan, false, style) + order_notes(plan, style), style) +
+         section("If opening shows it: only judged so far (in the same order of work)",
+                 heavy_tasks(plan, true, style), style) +
          section("To clean, treat, coat and wax, and drains", light_tasks(plan, style), style) +
          doubts(plan, style) + sheets(plan, style) + cautions(plan, style) +
          assumptions(plan, style) + "\n" + indented(result.caution, style.width, "", "");

@@ -111,6 +111,10 @@ void add_cuts(std::vector<Rate>& all) {
       "sill-end", "% of its length",
       "a sill holed this near an end, as a share of its length, is planned whole", 0, .5, practice,
       "a sill is planned whole if either end is holed; how near is this method's own"));
+  all.push_back(single<&Rates::lip_share>(
+      "lip-share", "% of its length",
+      "an arch lip past the limit over this share of its length is renewed whole", 0, 1, memory,
+      "this method's own"));
   all.push_back(single<&Rates::cutting_allowance>("cutting-allowance", "%",
                                                   "sheet bought over what is let in", 0, 2, memory,
                                                   "this method's own, for folds and offcuts"));
@@ -128,6 +132,9 @@ void add_hours(std::vector<Rate>& all) {
   all.push_back(range<&Rates::folded_cut>(
       "folded-cut", "h", "the same where there is a fold or a second skin", 0, 40, memory,
       "so that such a patch of 100 x 100 mm takes the usual 3 to 6 h"));
+  all.push_back(range<&Rates::pinhole>("pinhole", "h",
+                                       "to weld up a pinhole in sound metal and dress it", 0, 40,
+                                       memory, "this method's own"));
   all.push_back(range<&Rates::treat>("treat", "h", "to clean, treat, coat and wax one place", 0, 40,
                                      memory, "this method's own"));
   all.push_back(range<&Rates::drains>("drains", "h", "to open the drains of one part", 0, 40,

@@ -70,6 +70,7 @@ struct Rates {
   double to_outline_mm = 30;
   Range unsized_mm = {50, 100, 200};
   double sill_end = .25;
+  double lip_share = .5;
   double cutting_allowance = .25;
   double steel_kg_per_m3 = 7850;
 
@@ -77,6 +78,7 @@ struct Rates {
   Range weld_speed = {.15, .25, .40};  // m/h
   Range flat_cut = {.4, .5, .6};
   Range folded_cut = {2.0, 2.5, 3.3};
+  Range pinhole = {.3, .5, 1.0};
   Range treat = {.3, .5, 1.0};
   Range drains = {.3, .5, 1.0};
   Range brace = {3, 5.5, 8};

@@ -18,11 +18,11 @@ struct Subject {  // a task and the part it is on
 };
 
 bool is_welded(const Subject& on) {
-  return on.task.kind == Kind::cut;
+  return on.task.kind == Kind::cut || on.task.kind == Kind::access;
 }
 
 bool takes_paint_off(const Subject& on) {
-  return on.task.kind == Kind::cut || on.task.kind == Kind::treat;
+  return is_welded(on) || on.task.kind == Kind::treat;
 }
 
 // Cut within so far of a mounting that carries that.
@@ -58,7 +58,7 @@ bool lies_outside(const Subject& on) {
 
 bool is_by_glass(const Subject& on) {
   return is_welded(on) && on.zone &&
-         (lets_water_in(on.task.job, on.zone->name) || on.task.job == Job::door_bottom ||
+         (lets_water_in(*on.zone) || on.task.job == Job::door_bottom ||
           on.task.job == Job::post_foot);
 }
 

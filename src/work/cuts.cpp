@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <numbers>
 
 #include "geometry/point.hpp"
 #include "weighing/nearness.hpp"
@@ -142,6 +143,7 @@ void set_placed(Cut& cut, const Group& group, const Extent& extent, const rates:
     cut.along_mm.*figure = rect.u.length();
     cut.across_mm.*figure = rect.v.length();
     if (figure != &Range::likely) continue;
+    cut.along_at = rect.u;
     add_edges(cut.to_edge, rect.u, extent.rect.u, extent.along);
     add_edges(cut.to_edge, rect.v, extent.rect.v, extent.across);
   }
@@ -169,9 +171,30 @@ bool holed_near_end(const Place& place, const Extent& extent, const rates::Rates
   return *u - whole.low <= near_mm || whole.high - *u <= near_mm;
 }
 
+bool sill_is_renewed(const std::vector<Place>& places, const weighing::ZoneFacts& zone,
+                     const Extent& extent, const rates::Rates& rates) {
+  return is_sill(job_of(kind_of_part(zone))) &&
+         std::ranges::any_of(
+             places, [&](const Place& place) { return holed_near_end(place, extent, rates); });
+}
+
+// By what is sure alone: a lip that was only judged is measured first.
+bool lip_is_renewed(const std::vector<Group>& groups, const weighing::ZoneFacts& zone,
+                    const Extent& extent, const rates::Rates& rates) {
+  if (kind_of_part(zone) != body::Job::outer_arch) return false;
+  double past_mm = 0;
+  for (const Group& group : groups) {
+    if (std::ranges::none_of(group.places, &Place::certain)) continue;
+    past_mm += group.likely ? group.likely->u.length()
+                            : size_at(*group.places.front(), rates, &Range::likely).along_mm;
+  }
+  return past_mm > rates.lip_share * extent.rect.u.length();
+}
+
 Cut whole_cut(const std::vector<Place>& places, const Extent& extent) {
   Cut cut;
   for (const Place& place : places) cut.places.push_back(place.name);
+  cut.along_at = extent.rect.u;
   const double along = extent.rect.u.length(), across = extent.rect.v.length();
   cut.along_mm = {along, along, along};
   cut.across_mm = {across, across, across};
@@ -179,18 +202,36 @@ Cut whole_cut(const std::vector<Place>& places, const Extent& extent) {
   return cut;
 }
 
+// A pinhole's own size but at worst; a crack's plate, or none on skin.
+void fit_to_damage(Cut& cut, const Group& group, const weighing::ZoneFacts& zone) {
+  const Place& place = *group.places.front();
+  if (group.places.size() > 1) return;
+  if (place.pinhole_mm > 0) {
+    const double own = place.pinhole_mm;
+    cut.way = Way::weld_up;
+    cut.pinhole_mm = own;
+    cut.along_mm = {own, own, std::max(own, cut.along_mm.high)};
+    cut.across_mm = {own, own, std::max(own, cut.across_mm.high)};
+    cut.to_edge.clear();
+  } else if (place.crack_mm > 0) {
+    cut.way = Way::crack;
+    cut.crack_mm = place.crack_mm;
+    cut.plated = zone.load_bearing();
+    cut.to_edge.clear();
+  }
+}
+
 }  // namespace
 
 std::vector<Cut> cuts(const std::vector<Place>& places, const weighing::ZoneFacts& zone,
                       const rates::Rates& rates) {
   const std::optional<Extent> extent = extent_of(zone);
-  const bool whole =
-      extent && is_sill(job_of(zone.name)) && std::ranges::any_of(places, [&](const Place& place) {
-        return holed_near_end(place, *extent, rates);
-      });
-  if (whole) return {whole_cut(places, *extent)};
+  const std::vector<Group> groups = joined(places, extent, rates);
+  if (extent && (sill_is_renewed(places, zone, *extent, rates) ||
+                 lip_is_renewed(groups, zone, *extent, rates)))
+    return {whole_cut(places, *extent)};
   std::vector<Cut> all;
-  for (const Group& group : joined(places, extent, rates)) {
+  for (const Group& group : groups) {
     Cut cut;
     cut.certain = false;
     for (const Place* place : group.places) {
@@ -202,17 +243,28 @@ std::vector<Cut> cuts(const std::vector<Place>& places, const weighing::ZoneFact
       set_placed(cut, group, *extent, rates);
     else
       set_alone(cut, *group.places.front(), extent, rates);
+    fit_to_damage(cut, group, zone);
     all.push_back(std::move(cut));
   }
   return all;
 }
 
-Range perimeter_mm(const Cut& cut) {
-  return (cut.along_mm + cut.across_mm) * 2;
+Range weld_mm(const Cut& cut) {
+  const Range round = (cut.along_mm + cut.across_mm) * 2;
+  if (cut.way == Way::weld_up) {
+    const double seam_mm = std::numbers::pi * cut.pinhole_mm;
+    return {seam_mm, seam_mm, std::max(seam_mm, round.high)};
+  }
+  if (cut.way != Way::crack) return round;
+  const Range crack = {cut.crack_mm, cut.crack_mm, cut.crack_mm};
+  return cut.plated ? crack + round : crack;
 }
 
-Range area_mm2(const Cut& cut) {
-  return cut.along_mm * cut.across_mm;
+Range sheet_mm2(const Cut& cut) {
+  const Range area = cut.along_mm * cut.across_mm;
+  if (cut.way == Way::weld_up) return {0, 0, area.high};
+  if (cut.way == Way::reopened || (cut.way == Way::crack && !cut.plated)) return {};
+  return area;
 }
 
 }  // namespace tinworm::work

@@ -1,103 +1,124 @@
 #include "work/job.hpp"
 
 #include <algorithm>
+#include <array>
 
 namespace tinworm::work {
 namespace {
 
-using rates::Job;
+using weighing::ZoneFacts;
+
+enum Stage {
+  legs,
+  bulkheads,
+  inner_wings,
+  carriers,
+  floors,
+  doublers,
+  posts,
+  inner_sill,
+  on_inner_sill,
+  membrane,
+  outer_sill,
+  skins
+};
 
 struct Row {
-  std::string_view words;  // of a zone's name
-  Job job;
+  rates::Job job;
+  Stage stage;  // skins: only where it is skin or outside, else a carrier
 };
 
-// The first that fits: longer names stand before those they hold.
-constexpr Row rows[] = {
-    {"jacking point", Job::jacking_point},
-    {"outer sill", Job::outer_sill},
-    {"inner sill", Job::inner_sill},
-    {"membrane", Job::inner_sill},
-    {"outrigger", Job::cross_member},
-    {"bearer", Job::cross_member},
-    {"cross-member", Job::cross_member},
-    {"front spring hanger", Job::spring_hanger_front},
-    {"axle-link", Job::spring_hanger_front},
-    {"spring hanger", Job::spring_hanger_rear},
-    {"boot floor", Job::boot_floor},
-    {"load floor", Job::boot_floor},
-    {"floor", Job::floor},
-    {"chassis leg", Job::chassis_leg},
-    {"main rail", Job::main_rail},
-    {"strut top", Job::strut_top},
-    {"damper", Job::strut_top},
-    {"inner wing", Job::inner_wing},
-    {"spare-wheel", Job::spare_well},
-    {"battery", Job::battery_tray},
-    {"arch lip", Job::outer_arch},
-    {"arch", Job::inner_arch},
-    {"wheel box", Job::inner_arch},
-    {"-post", Job::post_foot},
-    {"dogleg", Job::post_foot},
-    {"bulkhead", Job::bulkhead_corner},
-    {"toe-board", Job::bulkhead_corner},
-    {"scuttle", Job::scuttle},
-    {"windscreen frame", Job::screen_corner},
-    {"window frame", Job::screen_corner},
-    {"tailgate ring", Job::screen_corner},
-    {"rear wing", Job::rear_wing},
-    {"front wing", Job::front_wing},
-    {"door", Job::door_bottom},
-    {"front valance", Job::front_valance},
-    {"rear valance", Job::rear_valance},
-};
+using rates::Job;
 
-enum Stage { carriers, floors, posts, inner_sill, membrane, outer_sill, skins };
+// By body::Job.
+constexpr auto rows = std::to_array<Row>({
+    {Job::jacking_point, floors},
+    {Job::outer_sill, outer_sill},
+    {Job::inner_sill, membrane},
+    {Job::inner_sill, inner_sill},
+    {Job::floor, floors},
+    {Job::cross_member, floors},
+    {Job::spring_hanger_front, carriers},
+    {Job::spring_hanger_rear, carriers},
+    {Job::chassis_leg, legs},
+    {Job::main_rail, legs},
+    {Job::strut_top, carriers},
+    {Job::inner_wing, inner_wings},
+    {Job::post_foot, posts},
+    {Job::bulkhead_corner, bulkheads},
+    {Job::scuttle, skins},
+    {Job::screen_corner, skins},
+    {Job::other_part, skins},  // roof
+    {Job::inner_arch, skins},
+    {Job::outer_arch, skins},
+    {Job::rear_wing, skins},
+    {Job::front_wing, skins},
+    {Job::door_bottom, skins},
+    {Job::boot_floor, floors},
+    {Job::spare_well, floors},
+    {Job::front_valance, skins},
+    {Job::rear_valance, skins},
+    {Job::battery_tray, skins},
+    {Job::other_part, skins},
+});
+static_assert(rows.size() == static_cast<std::size_t>(body::Job::other_part) + 1);
+
+const Row& row_of(body::Job part) {
+  return rows[static_cast<std::size_t>(part)];
+}
+
+bool stands_on_inner_sill(const ZoneFacts& zone, const std::vector<ZoneFacts>& all) {
+  const body::Job part = kind_of_part(zone);
+  if (part != body::Job::jacking_point && part != body::Job::cross_member) return false;
+  return std::ranges::any_of(all, [&](const ZoneFacts& other) {
+    return kind_of_part(other) == body::Job::inner_sill && are_joined(zone, other);
+  });
+}
 
 }  // namespace
 
-Job job_of(std::string_view zone_name) {
-  const auto found = std::ranges::find_if(
-      rows, [&](const Row& row) { return zone_name.find(row.words) != zone_name.npos; });
-  return found == std::end(rows) ? Job::other_part : found->job;
+body::Job kind_of_part(const ZoneFacts& zone) {
+  return zone.plan ? zone.plan->job : body::Job::other_part;
 }
 
-bool is_sill(Job job) {
+rates::Job job_of(body::Job part) {
+  return row_of(part).job;
+}
+
+bool is_sill(rates::Job job) {
   return job == Job::outer_sill || job == Job::inner_sill;
 }
 
-bool lets_water_in(Job job, std::string_view zone_name) {
-  return job == Job::scuttle || job == Job::screen_corner ||
-         zone_name.find("roof") != zone_name.npos;
+bool lets_water_in(const ZoneFacts& zone) {
+  const body::Job part = kind_of_part(zone);
+  return part == body::Job::scuttle || part == body::Job::screen_corner || part == body::Job::roof;
 }
 
-bool is_outside(const weighing::ZoneFacts& zone) {
+bool is_folded_skin(const ZoneFacts& zone) {
+  return kind_of_part(zone) == body::Job::door_bottom && zone.role == body::Role::skin &&
+         zone.plan->build == body::Build::single;
+}
+
+bool is_outside(const ZoneFacts& zone) {
   return zone.plan && std::ranges::any_of(zone.plan->drawn, [](const body::Drawing& drawing) {
            return drawing.layer == body::Layer::skin;
          });
 }
 
-int stage(const weighing::ZoneFacts& zone) {
-  switch (job_of(zone.name)) {
-    case Job::floor:
-    case Job::boot_floor:
-    case Job::spare_well:
-    case Job::cross_member:
-    case Job::jacking_point:
-      return floors;
-    case Job::post_foot:
-      return posts;
-    case Job::inner_sill:
-      return zone.name.find("membrane") == zone.name.npos ? inner_sill : membrane;
-    case Job::outer_sill:
-      return outer_sill;
-    case Job::bulkhead_corner:
-    case Job::strut_top:
-    case Job::inner_wing:
-      return carriers;
-    default:
-      return zone.role == body::Role::skin || is_outside(zone) ? skins : carriers;
-  }
+bool are_joined(const ZoneFacts& a, const ZoneFacts& b) {
+  const auto names = [](const ZoneFacts& one, const ZoneFacts& other) {
+    return one.plan && other.plan &&
+           std::ranges::find(one.plan->joins, other.number) != one.plan->joins.end();
+  };
+  return names(a, b) || names(b, a);
+}
+
+int stage(const ZoneFacts& zone, const std::vector<ZoneFacts>& all) {
+  if (zone.plan && zone.plan->doubler) return doublers;
+  if (stands_on_inner_sill(zone, all)) return on_inner_sill;
+  const Stage usual = row_of(kind_of_part(zone)).stage;
+  if (usual != skins) return usual;
+  return zone.role == body::Role::skin || is_outside(zone) ? skins : carriers;
 }
 
 }  // namespace tinworm::work

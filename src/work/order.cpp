@@ -4,6 +4,9 @@
 #include <tuple>
 #include <utility>
 
+#include <fmt/format.h>
+#include <fmt/ranges.h>
+
 #include "work/job.hpp"
 
 namespace tinworm::work {
@@ -19,22 +22,25 @@ class Orderer {
         return !task.name.empty() && zone.number == task.zone && zone.own == task.own;
       });
       facts_.push_back(found == facts.end() ? nullptr : &*found);
+      stages_.push_back(found == facts.end() ? 0 : stage(*found, facts));
     }
     waits_for_.resize(tasks_.size());
   }
 
-  void order() {
+  std::vector<std::string> order() {
     first_side_ = sounder_side();
     for (std::size_t late = 0; late < tasks_.size(); ++late)
       for (std::size_t early = 0; early < tasks_.size(); ++early)
         if (early != late && waits(late, early)) waits_for_[late].push_back(early);
-    inherit_urgency();
+    inherit();
     number();
+    return std::move(notes_);
   }
 
  private:
   bool is_sill_cut(std::size_t i) const {
-    return tasks_[i].kind == Kind::cut && is_sill(tasks_[i].job);
+    const Task& task = tasks_[i];
+    return (task.kind == Kind::cut || task.kind == Kind::access) && is_sill(task.job);
   }
 
   body::Side sounder_side() const {
@@ -47,8 +53,6 @@ class Orderer {
     return right < left ? body::Side::right : body::Side::left;
   }
 
-  int stage_of(std::size_t i) const { return facts_[i] ? stage(*facts_[i]) : 0; }
-
   bool hides(std::size_t outer, std::size_t inner) const {
     if (!facts_[outer] || !facts_[outer]->plan || tasks_[inner].zone == 0) return false;
     const std::vector<int>& behind = facts_[outer]->plan->hides;
@@ -57,24 +61,39 @@ class Orderer {
 
   bool waits(std::size_t late, std::size_t early) const {
     const Task &a = tasks_[late], &b = tasks_[early];
-    if (a.kind == Kind::protect) return b.kind == Kind::cut;
+    if (a.kind == Kind::protect) return b.kind == Kind::cut || b.kind == Kind::access;
     if (b.kind == Kind::brace) return is_sill_cut(late);
     if (b.kind == Kind::drains) return a.kind == Kind::cut && a.zone == b.zone && a.own == b.own;
-    if (a.kind != Kind::cut || b.kind != Kind::cut) return false;
     const bool sills = is_sill_cut(late) && is_sill_cut(early);
     if (sills && a.side != b.side) return b.side == first_side_;
-    const bool together = hides(late, early) || hides(early, late) || sills;
+    if (b.kind == Kind::access)
+      return a.kind == Kind::cut && a.zone == b.reaches && a.judged == b.judged;
+    return a.kind == Kind::cut && b.kind == Kind::cut && stands_on(late, early, sills);
+  }
+
+  bool stands_on(std::size_t late, std::size_t early, bool sills) const {
+    const bool joined = facts_[late] && facts_[early] && are_joined(*facts_[late], *facts_[early]);
+    const bool together = joined || hides(late, early) || hides(early, late) || sills;
     if (!together) return false;
-    if (stage_of(late) != stage_of(early)) return stage_of(early) < stage_of(late);
+    if (stages_[late] != stages_[early]) return stages_[early] < stages_[late];
     return hides(late, early) && !hides(early, late);
   }
 
-  void inherit_urgency() {
-    for (const Task& task : tasks_) urgency_.push_back(task.urgency);
+  // What others wait for takes over how urgent and how sure they are; not from protection, which
+  // waits for every cut.
+  void inherit() {
+    for (const Task& task : tasks_) {
+      urgency_.push_back(task.urgency);
+      judged_.push_back(task.judged);
+    }
     for (std::size_t round = 0; round < tasks_.size(); ++round)
-      for (std::size_t late = 0; late < tasks_.size(); ++late)
-        for (const std::size_t early : waits_for_[late])
+      for (std::size_t late = 0; late < tasks_.size(); ++late) {
+        if (tasks_[late].kind == Kind::protect) continue;
+        for (const std::size_t early : waits_for_[late]) {
           urgency_[early] = std::min(urgency_[early], urgency_[late]);
+          judged_[early] = judged_[early] && judged_[late];
+        }
+      }
   }
 
   // Heat burns a fresh coat: whatever is welded comes before whatever is coated.
@@ -82,8 +101,8 @@ class Orderer {
 
   auto turn(std::size_t i) const {
     const Task& task = tasks_[i];
-    return std::tuple(coats(task.kind), urgency_[i], task.kind != Kind::drains, stage_of(i),
-                      task.kind, task.side != first_side_, task.zone, task.own);
+    return std::tuple(coats(task.kind), bool{judged_[i]}, urgency_[i], task.kind != Kind::drains,
+                      stages_[i], task.kind, task.side != first_side_, task.zone, task.own);
   }
 
   void number() {
@@ -91,6 +110,7 @@ class Orderer {
     std::vector<int> numbers(tasks_.size(), 0);
     while (ordered.size() < tasks_.size()) {
       const std::size_t next = next_of(numbers);
+      note_ring(next, numbers);
       numbers[next] = static_cast<int>(ordered.size()) + 1;
       Task task = tasks_[next];
       task.number = numbers[next];
@@ -100,6 +120,18 @@ class Orderer {
       ordered.push_back(std::move(task));
     }
     tasks_ = std::move(ordered);
+  }
+
+  void note_ring(std::size_t next, const std::vector<int>& numbers) {
+    std::vector<std::string> waited;
+    for (const std::size_t early : waits_for_[next])
+      if (numbers[early] == 0)
+        waited.push_back(fmt::format("{} {}", tasks_[early].zone, tasks_[early].name));
+    if (waited.empty()) return;
+    notes_.push_back(fmt::format(
+        "by the body plan {} {} waits for {}, and that for it in turn: this order begins with the "
+        "former; look which lies behind",
+        tasks_[next].zone, tasks_[next].name, fmt::join(waited, ", ")));
   }
 
   // The first in turn of those that wait for nothing; of all where each waits.
@@ -122,14 +154,18 @@ class Orderer {
   std::vector<Task>& tasks_;
   std::vector<const ZoneFacts*> facts_;              // of each task's zone; null: the whole car
   std::vector<std::vector<std::size_t>> waits_for_;  // of each task
+  std::vector<int> stages_;                          // of each task's zone
   std::vector<Urgency> urgency_;                     // with that of what waits for it
+  std::vector<bool> judged_;                         // and of nothing sure that waits for it
+  std::vector<std::string> notes_;
   body::Side first_side_ = body::Side::left;
 };
 
 }  // namespace
 
-void put_in_order(std::vector<Task>& tasks, const std::vector<ZoneFacts>& facts) {
-  Orderer(tasks, facts).order();
+std::vector<std::string> put_in_order(std::vector<Task>& tasks,
+                                      const std::vector<ZoneFacts>& facts) {
+  return Orderer(tasks, facts).order();
 }
 
 }  // namespace tinworm::work

@@ -1,8 +1,10 @@
 #include "work/plan.hpp"
 
 #include <algorithm>
+#include <functional>
 
 #include "weighing/zone_facts.hpp"
+#include "work/access.hpp"
 #include "work/cautions.hpp"
 #include "work/doubts.hpp"
 #include "work/job.hpp"
@@ -27,29 +29,50 @@ Task whole_car(Kind kind, Urgency urgency, const Range& hours, const char* what,
   return task;
 }
 
-void add_for_the_whole(std::vector<Task>& tasks, const rates::Rates& rates) {
-  const auto is_cut = [](const Task& task) { return task.kind == Kind::cut; };
-  const auto is_sill_cut = [&](const Task& task) { return is_cut(task) && is_sill(task.job); };
-  const bool sills = std::ranges::any_of(tasks, is_sill_cut);
-  const bool cuts = std::ranges::any_of(tasks, is_cut);
-  if (sills)
-    tasks.push_back(whole_car(
-        Kind::brace, Urgency::stiffness, rates.brace,
-        "before a sill is cut: record gaps and diagonals, hang the doors and set their gaps, then "
-        "brace across the door openings; one side at a time, one layer at a time; braces out only "
-        "when all is cool and the gaps are checked",
-        rates));
-  if (cuts)
-    tasks.push_back(whole_car(Kind::protect, Urgency::looks, rates.protect,
-                              "seal the seams, prime and coat both faces, wax every box that was "
-                              "welded, coat the underside; leave the drains open",
-                              rates));
+bool is_welded(const Task& task) {
+  return task.kind == Kind::cut || task.kind == Kind::access;
 }
 
-std::vector<Range> each(const std::vector<Task>& tasks, Range Task::* of) {
-  std::vector<Range> all;
-  for (const Task& task : tasks) all.push_back(task.*of);
-  return all;
+void add_for_the_whole(std::vector<Task>& tasks, const rates::Rates& rates) {
+  const std::vector<Task> parts = tasks;
+  const auto is_any = [&](auto holds) { return std::ranges::any_of(parts, holds); };
+  // Where only judged places ask for it, it falls away with them.
+  const auto add = [&](auto holds, Task task) {
+    if (!is_any(holds)) return;
+    task.judged = !is_any([&](const Task& each) { return holds(each) && !each.judged; });
+    tasks.push_back(std::move(task));
+  };
+  const auto is_sill_cut = [](const Task& task) { return is_welded(task) && is_sill(task.job); };
+  add(is_sill_cut,
+      whole_car(
+          Kind::brace, Urgency::stiffness, rates.brace,
+          "before a sill is cut: record gaps and diagonals, hang the doors and set their gaps, "
+          "then brace across the door openings; one side at a time, one layer at a time; braces "
+          "out only when all is cool and the gaps are checked",
+          rates));
+  add(is_welded, whole_car(Kind::protect, Urgency::looks, rates.protect,
+                           "seal the seams, prime and coat both faces, wax every box that was "
+                           "welded, coat the underside; leave the drains open",
+                           rates));
+}
+
+template <class Counts>
+Sums sums(const std::vector<Task>& tasks, const rates::Rates& rates, Counts counts) {
+  std::vector<Range> hours, cost;
+  for (const Task& task : tasks) {
+    if (!std::invoke(counts, task)) continue;
+    hours.push_back(task.hours);
+    cost.push_back(task.cost);
+  }
+  return {total(hours, rates.correlation), total(cost, rates.correlation)};
+}
+
+void set_sums(Plan& made) {
+  const Sums all = sums(made.tasks, made.rates, [](const Task&) { return true; });
+  made.hours = all.hours;
+  made.cost = all.cost;
+  made.sure = sums(made.tasks, made.rates, [](const Task& task) { return !task.judged; });
+  made.if_opening_shows = sums(made.tasks, made.rates, &Task::judged);
 }
 
 // By the least that is known of any part that is cut; else treated.
@@ -85,6 +108,14 @@ bool is_used(const rates::Rate& rate, const Plan& plan) {
     return any([&](const Task& task) { return task.hidden_by == by; });
   };
   if (rate.key == "treat") return any([](const Task& task) { return !task.treated.empty(); });
+  const auto any_cut = [&](auto holds) {
+    return any([&](const Task& task) { return std::ranges::any_of(task.cuts, holds); });
+  };
+  if (rate.key == "pinhole") return any_cut([](const Cut& cut) { return cut.way == Way::weld_up; });
+  if (rate.key == "lip-share")
+    return any([](const Task& task) {
+      return task.kind == Kind::cut && task.job == rates::Job::outer_arch;
+    });
   if (rate.key == "drains") return of_kind(Kind::drains);
   if (rate.key == "brace") return of_kind(Kind::brace);
   if (rate.key == "protect") return of_kind(Kind::protect);
@@ -96,7 +127,7 @@ bool is_used(const rates::Rate& rate, const Plan& plan) {
     return plan.contingency && plan.contingency->rate == rate.key;
   for (std::size_t job = 0; job < rates::jobs; ++job)
     if (rate.key == rates::key(static_cast<rates::Job>(job)))
-      return any([&](const Task& task) { return task.kind == Kind::cut && of_job(task); }) ||
+      return any([&](const Task& task) { return is_welded(task) && of_job(task); }) ||
              std::ranges::any_of(plan.doubts, of_job);
   return true;
 }
@@ -124,6 +155,8 @@ std::string_view word(Kind kind) {
   switch (kind) {
     case Kind::brace:
       return "brace";
+    case Kind::access:
+      return "access";
     case Kind::cut:
       return "cut";
     case Kind::treat:
@@ -134,6 +167,20 @@ std::string_view word(Kind kind) {
       break;
   }
   return "protect";
+}
+
+std::string_view word(Way way) {
+  switch (way) {
+    case Way::let_in:
+      return "let-in";
+    case Way::weld_up:
+      return "weld-up";
+    case Way::crack:
+      return "crack";
+    case Way::reopened:
+      break;
+  }
+  return "reopened";
 }
 
 std::string_view word(Urgency urgency) {
@@ -160,10 +207,10 @@ Plan plan(const weighing::Result& result, const rates::Rates& rates) {
   for (std::size_t i = 0; i < facts.size(); ++i)
     for (Task& task : tasks(result.zones[i], facts[i], rates))
       made.tasks.push_back(std::move(task));
+  for (Task& task : access_tasks(made.tasks, facts, rates)) made.tasks.push_back(std::move(task));
   add_for_the_whole(made.tasks, rates);
-  put_in_order(made.tasks, facts);
-  made.hours = total(each(made.tasks, &Task::hours), rates.correlation);
-  made.cost = total(each(made.tasks, &Task::cost), rates.correlation);
+  made.order_notes = put_in_order(made.tasks, facts);
+  set_sums(made);
   made.contingency = contingency(made, result);
   made.sheets = sheets_of(made.tasks);
   made.doubts = doubts(result, facts, made);

@@ -9,6 +9,7 @@
 #include <vector>
 
 #include "body/plan.hpp"
+#include "geometry/point.hpp"
 #include "rates/rates.hpp"
 #include "weighing/result.hpp"
 
@@ -16,7 +17,8 @@ namespace tinworm::work {
 
 using rates::Range;
 
-enum class Kind { brace, cut, treat, drains, protect };
+// access: an outer part is opened to reach an inner one, and closed again.
+enum class Kind { brace, access, cut, treat, drains, protect };
 // What comes first. Danger: on or near mountings of brakes, steering, suspension, belts, towing.
 enum class Urgency { danger, stiffness, water, spread, looks };
 std::string_view word(Kind), word(Urgency);  // "cut", "danger": as in JSON
@@ -24,7 +26,14 @@ std::string_view word(Kind), word(Urgency);  // "cut", "danger": as in JSON
 // How the part was seen, by what hides most; the high figures are raised for it.
 enum class Hidden { nothing, bare, scope, coated, repair };
 
-struct Cut {  // one rectangle taken out and let in anew
+// What fits the damage. let_in: cut out and let in anew. weld_up: a pinhole in sound metal, at
+// worst a small piece. crack: its ends drilled, welded, on load-bearing metal plated over.
+// reopened: taken out for access, the same piece welded in again.
+enum class Way { let_in, weld_up, crack, reopened };
+std::string_view word(Way);  // "let-in": as in JSON
+
+struct Cut {  // one rectangle
+  Way way = Way::let_in;
   std::vector<std::string> places;
   Range along_mm, across_mm;         // along and across the part's run, margin included
   std::vector<std::string> to_edge;  // likely sides that go to the part's edge: "lower", "rear"
@@ -32,6 +41,10 @@ struct Cut {  // one rectangle taken out and let in anew
   bool whole = false;                // the part from end to end
   bool size_assumed = false;         // of a place without size
   bool placed = true;                // false: nobody recorded where, so no side goes to an edge
+  double crack_mm = 0;               // of a crack: its length
+  double pinhole_mm = 0;             // of a pinhole: across
+  bool plated = false;               // of a crack: over the rectangle
+  std::optional<geometry::Interval> along_at;  // where it likely is along the run; none: not placed
 };
 
 struct Sheet {
@@ -49,7 +62,9 @@ struct Task {
   body::Side side = body::Side::centre;
   Kind kind = Kind::treat;
   Urgency urgency = Urgency::looks;
-  std::string what;  // in words, without figures
+  std::string what;     // in words, without figures
+  bool judged = false;  // to be done only if opening up or measuring shows it
+  int reaches = 0;      // of an access: the zone that it is for
   rates::Job job = rates::Job::other_part;
   std::vector<Cut> cuts;
   std::vector<std::string> treated;  // places that are treated, not cut
@@ -58,8 +73,9 @@ struct Task {
   std::string hidden_why;  // "inside not seen"
   bool at_most = false;    // the likely hours are those of the whole job, which its cuts exceed
   Range hours, cost, weld_m;
-  std::optional<Sheet> sheet;  // none: nothing is let in, or no thickness is known
-  std::vector<int> after;      // numbers of tasks that come before, ascending
+  std::optional<Sheet> sheet;          // none: nothing is let in, or no thickness is known
+  std::vector<int> after;              // numbers of tasks that come before, ascending
+  std::vector<std::string> questions;  // about its seams, each with its source (splices.hpp)
 };
 
 // By PERT: each task's mean is (low + 4 likely + high)/6 and its standard deviation (high - low)/6.
@@ -68,6 +84,10 @@ struct Total {
   double mean = 0;
   double standard_deviation = 0;  // tasks of one car run over together, by `correlation`
   double in_80_of_100 = 0;        // mean + z s: not exceeded in 80 of 100 such plans
+};
+
+struct Sums {
+  Total hours, cost;
 };
 
 struct Contingency {  // apart from the total
@@ -98,9 +118,11 @@ struct Plan {
   std::vector<std::string> rates_changed;      // "hour 80 EUR per hour (default 65)"
   std::vector<const rates::Rate*> rates_used;  // by the tasks and doubts, in order of the table
   std::vector<Task> tasks;                     // in order
-  Total hours, cost;
-  std::optional<Contingency> contingency;  // none without tasks
-  std::vector<Sheet> sheets;               // to buy, one for each thickness, thin first
+  Total hours, cost;                           // of all tasks
+  Sums sure, if_opening_shows;                 // of those that aren't judged, and of those that are
+  std::vector<std::string> order_notes;        // rings in the body plan that the order broke
+  std::optional<Contingency> contingency;      // none without tasks
+  std::vector<Sheet> sheets;                   // to buy, one for each thickness, thin first
   std::vector<Doubt> doubts;
   Range doubts_cost;  // of all of them together
   std::vector<Caution> cautions;

@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "work/cuts.hpp"
+#include "work/job.hpp"
 
 namespace tinworm::work {
 namespace {
@@ -29,17 +30,21 @@ double original_mm(const weighing::Zone& zone, const ZoneFacts& facts) {
 // One cut's hours, before what the job takes as a whole.
 Range cut_hours(const Cut& cut, bool folded, const rates::Rates& rates) {
   const Range& first = folded ? rates.folded_cut : rates.flat_cut;
-  const Range weld_m = perimeter_mm(cut) * (1 / mm_per_m);
+  const Range weld_m = weld_mm(cut) * (1 / mm_per_m);
   Range hours = {first.low + weld_m.low / rates.weld_speed.high,
                  first.likely + weld_m.likely / rates.weld_speed.likely,
                  first.high + weld_m.high / rates.weld_speed.low};
+  if (cut.way == Way::weld_up) {
+    const Range& own = rates.pinhole;
+    hours = {own.low, own.likely, std::max(own.high, hours.high)};
+  }
   // Where it may be that nothing is cut, at least it is cleaned and treated.
   if (!cut.certain) hours.low = std::min(hours.low, rates.treat.low);
   return hours;
 }
 
 bool is_folded(const ZoneFacts& facts) {
-  return facts.plan && facts.plan->build != body::Build::single;
+  return facts.plan && (facts.plan->build != body::Build::single || is_folded_skin(facts));
 }
 
 Range at_most(const Range& range, double most) {
@@ -53,7 +58,7 @@ void reckon_cuts(Task& task, const weighing::Zone& zone, const ZoneFacts& facts,
   Range hours, area_mm2s;
   for (const Cut& cut : task.cuts) {
     hours = hours + cut_hours(cut, is_folded(facts), rates);
-    Range weld_m = perimeter_mm(cut) * (1 / mm_per_m), area = area_mm2(cut);
+    Range weld_m = weld_mm(cut) * (1 / mm_per_m), area = sheet_mm2(cut);
     if (!cut.certain) weld_m.low = area.low = 0;
     task.weld_m = task.weld_m + weld_m;
     area_mm2s = area_mm2s + area;
@@ -64,7 +69,7 @@ void reckon_cuts(Task& task, const weighing::Zone& zone, const ZoneFacts& facts,
                 std::min(hours.high, whole.high)};
   task.weld_m.high *= task.hidden;
   const double original = original_mm(zone, facts);
-  if (original <= 0) return;
+  if (original <= 0 || area_mm2s.high <= 0) return;
   Sheet sheet{stock_mm(original), original};
   Range area_m2 = area_mm2s * (1 / (mm_per_m * mm_per_m));
   area_m2.high *= task.hidden;

@@ -10,10 +10,11 @@ namespace tinworm::work {
 
 // Sets hours, weld, sheet and `at_most` of a task from its cuts and `hidden`; the high hours are
 // not raised yet. Hours: to cut out and make each piece, and its perimeter by the weld speed;
-// together at most those of the whole job, each of the three. A cut that may not be needed counts
-// as a treatment at the low figure. The sheet is at most the part's own area, before the allowance.
-// Its original thickness: the survey's, else the body plan's; what sound metal of it measured where
-// that is more by over 10 % (common practice: sheet varies by as much).
+// together at most those of the whole job, each of the three. A pinhole: the rate for it, at worst
+// a piece. A cut that may not be needed counts as a treatment at the low figure. The sheet is at
+// most the part's own area, before the allowance. Its original thickness: the survey's, else the
+// body plan's; what sound metal of it measured where that is more by over 10 % (common practice:
+// sheet varies by as much).
 void reckon_cuts(Task& task, const weighing::Zone& zone, const weighing::ZoneFacts& facts,
                  const rates::Rates& rates);
 

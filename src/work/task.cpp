@@ -11,6 +11,8 @@
 #include "work/cuts.hpp"
 #include "work/job.hpp"
 #include "work/reckon.hpp"
+#include "work/splices.hpp"
+#include "work/wording.hpp"
 
 namespace tinworm::work {
 namespace {
@@ -35,6 +37,7 @@ bool is_bad_repair(const Spot& spot, const weighing::Zone& zone) {
 bool is_cut(const Spot& spot, const weighing::Zone& zone) {
   if (spot.is_repair) return is_bad_repair(spot, zone);
   if (!spot.found) return false;
+  if (spot.signs.crack_mm || spot.signs.pinhole) return true;
   return spot.step >= (zone.role == body::Role::skin ? Step::holed : Step::thin);
 }
 
@@ -42,6 +45,18 @@ bool is_cut(const Spot& spot, const weighing::Zone& zone) {
 std::string named_with_signs(const Spot& spot) {
   const std::string signs = weighing::signs_text(spot);
   return signs.empty() ? spot.name : fmt::format("{} ({})", spot.name, signs);
+}
+
+// Nothing but one pinhole, or a crack, in metal that stays.
+void set_small_damage(Place& place, const Spot& spot, body::Role role) {
+  const weighing::Signs& signs = spot.signs;
+  const Step stays_under = role == body::Role::skin ? Step::holed : Step::thin;
+  if (spot.is_repair || spot.beside_step >= stays_under) return;
+  if (signs.pinhole && spot.holes.size() == 1 && !signs.crack_mm)
+    place.pinhole_mm = signs.hole_mm;
+  else if (signs.crack_mm && !signs.hole)
+    place.crack_mm = *signs.crack_mm;
+  if (place.crack_mm > 0 && !place.size) place.size = survey::Size{place.crack_mm, 0};
 }
 
 Place place_of(const Spot& spot, const ZoneFacts& facts) {
@@ -52,7 +67,8 @@ Place place_of(const Spot& spot, const ZoneFacts& facts) {
   place.at = spot.at;
   if (!spot.size_assumed) place.size = spot.size;
   place.certain = spot.is_repair || spot.by_measure_or_hand || spot.step_high >= Step::thin;
-  place.holed = spot.step == Step::holed;
+  place.holed = spot.step == Step::holed && !spot.signs.pinhole;
+  set_small_damage(place, spot, facts.role);
   return place;
 }
 
@@ -96,54 +112,52 @@ void set_hidden(Task& task, const ZoneFacts& facts, bool bad_repair, const rates
                                                  : "not seen");
 }
 
-std::string cut_words(const std::vector<Cut>& cuts, const ZoneFacts& facts) {
-  std::vector<std::string> sure, judged;
-  for (const Cut& cut : cuts) {
-    auto& places = cut.certain ? sure : judged;
-    places.insert(places.end(), cut.places.begin(), cut.places.end());
-  }
-  std::vector<std::string> words;
-  if (!cuts.empty() && cuts.front().whole)
-    words.push_back(fmt::format("renew it from end to end, holed as it is near an end: {}",
-                                fmt::join(sure, ", ")));
-  else if (!sure.empty())
-    words.push_back(
-        fmt::format("{}: {}",
-                    facts.plan ? "cut out to sound metal, let in new sheet, seam-welded all round"
-                               : "undo, cut back to sound metal and make good with a seam weld",
-                    fmt::join(sure, ", ")));
-  if (!judged.empty())
-    words.push_back(fmt::format(
-        "clean and measure, only judged so far: {}; where past the limit, cut it out and let in "
-        "new sheet",
-        fmt::join(judged, ", ")));
-  if (facts.plan && facts.plan->joined == body::Joined::bolted)
-    words.emplace_back("it is bolted on, so a sound one in its place may be the better way");
-  return fmt::format("{}", fmt::join(words, "; "));
-}
-
-Urgency urgency_of_cut(const Task& task, const std::vector<const Spot*>& spots, body::Role role) {
-  if (role != body::Role::skin && std::ranges::any_of(spots, [](auto* s) { return is_near(*s); }))
+Urgency urgency_of_cut(const ZoneFacts& facts, const std::vector<const Spot*>& spots) {
+  if (facts.load_bearing() && std::ranges::any_of(spots, [](auto* spot) { return is_near(*spot); }))
     return Urgency::danger;
-  if (role == body::Role::main) return Urgency::stiffness;
-  return lets_water_in(task.job, task.name) ? Urgency::water : Urgency::spread;
+  if (facts.role == body::Role::main) return Urgency::stiffness;
+  return lets_water_in(facts) ? Urgency::water : Urgency::spread;
 }
 
 Task cut_task(const weighing::Zone& zone, const ZoneFacts& facts,
-              const std::vector<const Spot*>& spots, const rates::Rates& rates) {
+              const std::vector<const Spot*>& spots, std::vector<Cut> cuts, bool judged,
+              const rates::Rates& rates) {
   Task task = task_of(facts, Kind::cut);
-  std::vector<Place> places;
-  bool bad_repair = false;
-  for (const Spot* spot : spots) {
-    places.push_back(place_of(*spot, facts));
-    bad_repair = bad_repair || is_bad_repair(*spot, zone);
-  }
-  task.cuts = cuts(places, facts, rates);
-  task.urgency = urgency_of_cut(task, spots, zone.role);
-  set_hidden(task, facts, bad_repair, rates);
+  std::vector<const Spot*> cut_out;
+  for (const Spot* spot : spots)
+    if (std::ranges::any_of(cuts, [&](const Cut& cut) {
+          return std::ranges::find(cut.places, place_of(*spot, facts).name) != cut.places.end();
+        }))
+      cut_out.push_back(spot);
+  task.cuts = std::move(cuts);
+  task.judged = judged;
+  task.urgency = urgency_of_cut(facts, cut_out);
+  set_hidden(task, facts,
+             std::ranges::any_of(cut_out, [&](auto* spot) { return is_bad_repair(*spot, zone); }),
+             rates);
   reckon_cuts(task, zone, facts, rates);
   task.what = cut_words(task.cuts, facts);
+  task.questions = splice_questions(task.cuts, facts);
   return task;
+}
+
+std::vector<Cut> cuts_of(const std::vector<const Spot*>& spots, const ZoneFacts& facts,
+                         const rates::Rates& rates) {
+  std::vector<Place> places;
+  for (const Spot* spot : spots) places.push_back(place_of(*spot, facts));
+  return cuts(places, facts, rates);
+}
+
+// What is sure, and apart from it what only opening or measuring can show.
+std::vector<Task> cut_tasks(const weighing::Zone& zone, const ZoneFacts& facts,
+                            const std::vector<const Spot*>& spots, const rates::Rates& rates) {
+  std::vector<Cut> sure, judged;
+  for (Cut& cut : cuts_of(spots, facts, rates))
+    (cut.certain ? sure : judged).push_back(std::move(cut));
+  std::vector<Task> made;
+  if (!sure.empty()) made.push_back(cut_task(zone, facts, spots, std::move(sure), false, rates));
+  if (!judged.empty()) made.push_back(cut_task(zone, facts, spots, std::move(judged), true, rates));
+  return made;
 }
 
 void add_treatment(Task& task, const std::vector<std::string>& places, const rates::Rates& rates) {
@@ -162,9 +176,9 @@ void finish(Task& task, const rates::Rates& rates) {
 Task treat_task(const weighing::Zone& zone, const ZoneFacts& facts, const rates::Rates& rates) {
   Task task = task_of(facts, Kind::treat);
   set_hidden(task, facts, false, rates);
-  task.urgency = lets_water_in(task.job, task.name) ? Urgency::water
-                 : zone.role == body::Role::skin    ? Urgency::looks
-                                                    : Urgency::spread;
+  task.urgency = lets_water_in(facts)            ? Urgency::water
+                 : zone.role == body::Role::skin ? Urgency::looks
+                                                 : Urgency::spread;
   return task;
 }
 
@@ -191,7 +205,7 @@ Task task_of(const ZoneFacts& zone, Kind kind) {
   task.name = zone.name;
   task.side = zone.side;
   task.kind = kind;
-  task.job = job_of(zone.name);
+  task.job = job_of(kind_of_part(zone));
   return task;
 }
 
@@ -208,12 +222,15 @@ std::vector<Task> tasks(const weighing::Zone& zone, const ZoneFacts& facts,
     else if (spot.found)
       to_treat.push_back(place_of(spot, facts).name);
   }
-  if (to_cut.empty() && to_treat.empty()) return all;
-  Task task =
-      to_cut.empty() ? treat_task(zone, facts, rates) : cut_task(zone, facts, to_cut, rates);
-  add_treatment(task, to_treat, rates);
-  finish(task, rates);
-  all.push_back(std::move(task));
+  std::vector<Task> made = cut_tasks(zone, facts, to_cut, rates);
+  // What is sure to be treated goes with no task that may fall away.
+  if (!to_treat.empty() && (made.empty() || made.front().judged))
+    made.insert(made.begin(), treat_task(zone, facts, rates));
+  if (!made.empty()) add_treatment(made.front(), to_treat, rates);
+  for (Task& task : made) {
+    finish(task, rates);
+    all.push_back(std::move(task));
+  }
   return all;
 }
 
@@ -229,7 +246,7 @@ std::optional<Task> doubtful(const weighing::Zone& zone, const ZoneFacts& facts,
     if (unknown_repair ? !spot.found : may_be_thin) spots.push_back(&spot);
   }
   if (spots.empty()) return std::nullopt;
-  Task task = cut_task(zone, facts, spots, rates);
+  Task task = cut_task(zone, facts, spots, cuts_of(spots, facts, rates), true, rates);
   finish(task, rates);
   return task;
 }

@@ -88,7 +88,7 @@ TEST(WorkVerb, GivesCsvAndWritesFiles) {
   };
   std::size_t start = 0;
   for (std::size_t end; (end = csv.find("\r\n", start)) != csv.npos; start = end + 2)
-    EXPECT_EQ(fields(csv.substr(start, end - start)), 28) << csv.substr(start, end - start);
+    EXPECT_EQ(fields(csv.substr(start, end - start)), 30) << csv.substr(start, end - start);
   EXPECT_EQ(workshop.run(work + " -o plan.csv").messages, "wrote plan.csv\n");
   EXPECT_EQ(workshop.text("plan.csv"), csv);
 }

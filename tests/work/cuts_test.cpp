@@ -25,7 +25,7 @@ Place place(const Spot& spot) {
 
 std::vector<Cut> cuts_of(int number, const std::vector<Place>& places,
                          const rates::Rates& rates = {}) {
-  const survey::Survey survey = fixture::car::sound_survey();
+  const survey::Survey survey = fixture::sound_survey();
   for (const auto& zone : weighing::zone_facts(survey))
     if (zone.number == number) return cuts(places, zone, rates);
   return {};
@@ -126,8 +126,82 @@ TEST(Cuts, TakeASillHoledNearAnEndWhole) {
 
 TEST(Cuts, KnowWeldAndSheet) {
   const Cut cut = cuts_of(11, {place({900, 0, 60, 40})})[0];
-  EXPECT_EQ(perimeter_mm(cut), (Range{400, 480, 600}));
-  EXPECT_EQ(area_mm2(cut), (Range{9900, 14300, 22400}));
+  EXPECT_EQ(weld_mm(cut), (Range{400, 480, 600}));
+  EXPECT_EQ(sheet_mm2(cut), (Range{9900, 14300, 22400}));
+  EXPECT_EQ(cut.along_at, (geometry::Interval{835, 965}));
+}
+
+// Nobody cuts a sill from end to end for a pinhole: it is welded up, at worst with a piece of 104 x
+// 104. Two within 100 mm are one cut round both; 100 apart each is welded up.
+TEST(Cuts, WeldUpAPinhole) {
+  const auto pinhole = [](double x) {
+    Place made = place({x, 0, 4, 4});
+    made.pinhole_mm = 4;
+    return made;
+  };
+  const auto alone = cuts_of(11, {pinhole(600)});
+  ASSERT_EQ(alone.size(), 1u);
+  EXPECT_EQ(alone[0].way, Way::weld_up);
+  EXPECT_EQ(text(alone), "600: 4x4 4x4 104x104");
+  EXPECT_NEAR(weld_mm(alone[0]).likely, 12.566371, 1e-6) << "pi x 4, once round";
+  EXPECT_EQ(weld_mm(alone[0]).high, 416);
+  EXPECT_EQ(sheet_mm2(alone[0]), (Range{0, 0, 10816}));
+  const auto two = cuts_of(11, {pinhole(600), pinhole(703)});
+  ASSERT_EQ(two.size(), 1u) << "99 apart";
+  EXPECT_EQ(two[0].way, Way::let_in);
+  EXPECT_EQ(cuts_of(11, {pinhole(600), pinhole(704)}).size(), 2u) << "100 apart";
+  Place at_the_end = place({430, -690, 4, 4});
+  at_the_end.pinhole_mm = 4;
+  EXPECT_FALSE(cuts_of(51, {at_the_end})[0].whole);
+}
+
+// 35 mm: plate (35 + 70) x 70 with 35 mm all round; weld .35 m round it and .035 m. On skin no
+// plate.
+TEST(Cuts, PlateACrackOnWhatCarries) {
+  Place crack = place({900, 0, 35, 0});
+  crack.crack_mm = 35;
+  const Cut made = cuts_of(11, {crack})[0];
+  EXPECT_EQ(made.way, Way::crack);
+  EXPECT_TRUE(made.plated);
+  EXPECT_EQ(text({made}), "900: 85x50 105x70 135x100");
+  EXPECT_EQ(weld_mm(made), (Range{305, 385, 505}));
+  EXPECT_EQ(sheet_mm2(made), (Range{4250, 7350, 13500}));
+  Place on_skin = place({-100, 600, 35, 0});
+  on_skin.at = {-100, -740, 600};
+  on_skin.crack_mm = 35;
+  const Cut skin = cuts_of(41, {on_skin})[0];
+  EXPECT_FALSE(skin.plated);
+  EXPECT_EQ(weld_mm(skin), (Range{35, 35, 35}));
+  EXPECT_EQ(sheet_mm2(skin), Range{});
+  const auto beside = cuts_of(11, {crack, place({980, 0, 60, 40})});
+  ASSERT_EQ(beside.size(), 1u);
+  EXPECT_EQ(beside[0].way, Way::let_in) << "rust within 100 mm: the crack goes with it";
+}
+
+// A lip of 800 mm: past the limit over 401 mm of it, a new lip; over 400 a piece; judged alone,
+// none.
+TEST(Cuts, RenewALipThatIsGoneAlongMostOfIt) {
+  const auto lip = [](const std::vector<Place>& places) {
+    body::Plan plan = fixture::body_plan();
+    body::Zone zone = fixture::car::zone(97, "lip", body::Role::skin, body::Build::layered,
+                                         {{2000, 2800}, {-780, -760}, {300, 600}}, .9, .1);
+    zone.job = body::Job::outer_arch;
+    plan.zones.push_back(zone);
+    const survey::Survey survey = fixture::car::sound_survey(plan);
+    for (const auto& each : weighing::zone_facts(survey))
+      if (each.number == 97) return cuts(places, each, {});
+    return std::vector<Cut>{};
+  };
+  const auto at = [](double x, double along) {
+    Place made = place({x, 0, along, 20});
+    made.at = {x, -770, 450};
+    return made;
+  };
+  EXPECT_TRUE(lip({at(2250, 201), at(2600, 200)})[0].whole);
+  EXPECT_EQ(lip({at(2250, 200), at(2600, 200)}).size(), 2u);
+  Place judged = at(2400, 700);
+  judged.certain = false;
+  EXPECT_FALSE(lip({judged})[0].whole);
 }
 
 }  // namespace

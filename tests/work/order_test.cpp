@@ -23,7 +23,7 @@ std::string text(const Plan& plan) {
 }
 
 survey::Survey with_holes(const std::vector<int>& zones) {
-  survey::Survey survey = fixture::car::sound_survey();
+  survey::Survey survey = fixture::sound_survey();
   for (const int number : zones) {
     const geometry::Box3& extent = survey.body->zone(number)->extent;
     survey.zones[number].found = {
@@ -79,7 +79,7 @@ TEST(Order, WeldsBeforeItCoats) {
 }
 
 TEST(Order, OutlivesPartsThatHideEachOther) {
-  body::Plan ring = fixture::car::plan();
+  body::Plan ring = fixture::body_plan();
   for (body::Zone& zone : ring.zones) {
     if (zone.number == 11) zone.hides = {61};
     if (zone.number == 61) zone.hides = {62};
@@ -93,28 +93,96 @@ TEST(Order, OutlivesPartsThatHideEachOther) {
   EXPECT_TRUE(made.tasks[0].after.empty());
 }
 
-TEST(Jobs, AreToldByTheNameOfAPart) {
-  using rates::Job;
+TEST(Order, SaysWhereItBreaksARing) {
+  body::Plan ring = fixture::body_plan();
+  for (body::Zone& zone : ring.zones) {
+    if (zone.number == 61) zone.hides = {62};
+    if (zone.number == 62) zone.hides = {71};
+    if (zone.number == 71) zone.hides = {61};
+    if (zone.number == 71) zone.job = body::Job::spring_hanger_rear;
+  }
+  survey::Survey survey = with_holes({61, 62, 71});
+  EXPECT_TRUE(planned(survey).order_notes.empty());
+  survey.body = std::make_shared<const body::Plan>(ring);
+  const Plan made = planned(survey);
+  ASSERT_EQ(made.tasks.size(), 4u);
+  ASSERT_EQ(made.order_notes.size(), 1u);
+  EXPECT_EQ(made.order_notes[0],
+            "by the body plan 61 spring hanger waits for 62 spring hanger, and that for it in "
+            "turn: this order begins with the former; look which lies behind");
+}
+
+// Joined parts by what they stand on, whatever their names: pan before inner sill, jacking point
+// and outrigger after it, membrane before the outer sill.
+TEST(Order, FollowsWhatIsJoinedToWhat) {
   const struct {
-    const char* name;
-    Job job;
+    const char* what;
+    std::vector<int> holed;
+    const char* tasks;
   } cases[] = {
-      {"outer sill", Job::outer_sill},
-      {"inner sill", Job::inner_sill},
-      {"sill membrane", Job::inner_sill},
-      {"floor cross-member", Job::cross_member},
-      {"front floor", Job::floor},
-      {"boot floor", Job::boot_floor},
-      {"front spring hanger", Job::spring_hanger_front},
-      {"rear spring hanger", Job::spring_hanger_rear},
-      {"inner rear wheel arch", Job::inner_arch},
-      {"rear arch lip", Job::outer_arch},
-      {"A-post and foot", Job::post_foot},
-      {"windscreen frame", Job::screen_corner},
-      {"rear wing", Job::rear_wing},
-      {"heel board and seat pan", Job::other_part},
+      {"jacking point and outrigger after the inner sill",
+       {57, 63, 55},
+       "brace 0, cut 55 after 1, cut 57 after 2, cut 63 after 2, protect 0 after 2+3+4"},
+      {"floor before the inner sill, and before the outrigger",
+       {63, 55, 65},
+       "brace 0, cut 65, cut 55 after 1+2, cut 63 after 2+3, protect 0 after 2+3+4"},
+      {"inner, membrane, outer; the outer goes anyway, so no access",
+       {51, 53, 55},
+       "brace 0, cut 55 after 1, cut 53 after 1+2, cut 51 after 1+2+3, protect 0 after 2+3+4"},
+      {"a membrane alone: its access first",
+       {53},
+       "brace 0, access 51 after 1, cut 53 after 1+2, protect 0 after 2+3"},
+      {"both sides: the sounder first, never both open",
+       {52, 53, 55},
+       "brace 0, cut 52 after 1, cut 55 after 1+2, access 51 after 1+2, cut 53 after 1+2+3+4, "
+       "protect 0 after 2+3+4+5"},
   };
-  for (const auto& each : cases) EXPECT_EQ(job_of(each.name), each.job) << each.name;
+  for (const auto& each : cases) {
+    survey::Survey survey = fixture::car::sound_survey(fixture::layered_plan());
+    fixture::add_holes(survey, each.holed);
+    EXPECT_EQ(text(planned(survey)), each.tasks) << each.what;
+  }
+}
+
+// Only judged, so it waits for what is holed; but not where something sure stands on it.
+TEST(Order, DoesWhatIsHoledBeforeItMeasures) {
+  survey::Survey survey = fixture::car::sound_survey(fixture::layered_plan());
+  survey.zones[61].found = {
+      fixture::car::placed("spot", survey::Rust::scale, {1500, -600, 300}, {60, 40})};
+  fixture::add_holes(survey, {11});
+  EXPECT_EQ(text(planned(survey)), "cut 11, cut 61, protect 0 after 1+2");
+}
+
+TEST(Jobs, AreToldByTheBodyPlanNotByNames) {
+  using body::Job;
+  const struct {
+    Job part;
+    rates::Job job;
+  } cases[] = {
+      {Job::outer_sill, rates::Job::outer_sill},
+      {Job::inner_sill, rates::Job::inner_sill},
+      {Job::sill_membrane, rates::Job::inner_sill},
+      {Job::cross_member, rates::Job::cross_member},
+      {Job::floor, rates::Job::floor},
+      {Job::spring_hanger_front, rates::Job::spring_hanger_front},
+      {Job::outer_arch, rates::Job::outer_arch},
+      {Job::post_foot, rates::Job::post_foot},
+      {Job::roof, rates::Job::other_part},
+      {Job::other_part, rates::Job::other_part},
+  };
+  for (const auto& each : cases) EXPECT_EQ(job_of(each.part), each.job) << body::word(each.part);
+  weighing::ZoneFacts own;
+  own.name = "outer sill";
+  EXPECT_EQ(kind_of_part(own), Job::other_part) << "a name alone says nothing";
+}
+
+// Every kind that the rates know has the same word in the body plan.
+TEST(Jobs, HaveTheSameWordsAsTheRates) {
+  for (std::size_t i = 0; i <= static_cast<std::size_t>(body::Job::other_part); ++i) {
+    const auto part = static_cast<body::Job>(i);
+    if (part == body::Job::sill_membrane || part == body::Job::roof) continue;
+    EXPECT_EQ(body::word(part), rates::key(job_of(part)));
+  }
 }
 
 }  // namespace

@@ -39,7 +39,7 @@ TEST(Work, CutsWhatIsPastTheLimitAndTreatsTheRest) {
       {"nothing", 11, Rust::none, Hand::firm, ""},
   };
   for (const Found& each : cases) {
-    survey::Survey survey = fixture::car::sound_survey();
+    survey::Survey survey = fixture::sound_survey();
     survey::Spot spot = fixture::car::spot("spot", each.rust);
     spot.hand = each.hand;
     survey.zones[each.zone].found = {spot};
@@ -66,7 +66,7 @@ TEST(Work, OnRepairs) {
       {"nobody knows", 51, RepairKind::let_in, std::nullopt, "doubt"},
   };
   for (const auto& each : cases) {
-    survey::Survey survey = fixture::car::sound_survey();
+    survey::Survey survey = fixture::sound_survey();
     survey::Repair repair;
     repair.kind = each.kind;
     repair.joint = each.joint;
@@ -96,7 +96,7 @@ TEST(Work, RaisesTheHighFigureForWhatIsHidden) {
                {SeenWord::part, 1.6},
                {SeenWord::tap, 1.6}};
   for (const auto& each : cases) {
-    survey::Survey survey = fixture::car::sound_survey();
+    survey::Survey survey = fixture::sound_survey();
     survey.zones[11].found = {hole("spot", {900, 0, 200}, {60, 40})};
     survey.seen[11].word = each.seen;
     const Plan made = planned(survey);
@@ -109,7 +109,7 @@ TEST(Work, RaisesTheHighFigureForWhatIsHidden) {
 }
 
 TEST(Work, TakesNoLongerThanTheWholeJob) {
-  survey::Survey survey = fixture::car::sound_survey();
+  survey::Survey survey = fixture::sound_survey();
   survey.zones[51].found = {hole("spot", {900, -690, 200}, {900, 160})};
   const Plan made = planned(survey);
   const Task* cut = task(made, 51, Kind::cut);
@@ -118,6 +118,54 @@ TEST(Work, TakesNoLongerThanTheWholeJob) {
   EXPECT_NEAR(cut->hours.likely, 11.86, 1e-9);
   EXPECT_NEAR(cut->hours.high, 16 * 1.15, 1e-9);
   EXPECT_FALSE(cut->at_most);
+}
+
+// What fits the damage, in words, and what it must not be.
+TEST(Work, DoesWhatFitsTheDamage) {
+  const auto on = [](int zone, survey::Spot spot, body::Job job, body::Role role) {
+    body::Plan plan = fixture::body_plan();
+    for (body::Zone& each : plan.zones)
+      if (each.number == zone) {
+        each.job = job;
+        each.role = role;
+        each.joined = role == body::Role::skin ? body::Joined::bolted : body::Joined::welded;
+      }
+    survey::Survey survey = fixture::car::sound_survey(plan);
+    survey.zones[zone].found = {std::move(spot)};
+    const Plan made = planned(survey);
+    const Task* cut = task(made, zone, Kind::cut);
+    return cut ? cut->what : std::string();
+  };
+  survey::Spot crack = fixture::car::placed("edge", std::nullopt, {900, 0, 200}, {60, 10});
+  crack.crack_mm = 35;
+  const std::string cracked = on(11, crack, body::Job::other_part, body::Role::main);
+  EXPECT_THAT(cracked,
+              testing::StartsWith("find what cracked it, drill the ends of the crack, weld "
+                                  "it, plate over it with a weld all round, check the "
+                                  "bracket and what it carries: edge"));
+  EXPECT_THAT(cracked, testing::Not(HasSubstr("cut out")));
+  crack.hand = survey::Hand::gives;
+  EXPECT_THAT(on(11, crack, body::Job::other_part, body::Role::main), HasSubstr("cut out"))
+      << "metal that gives holds no plate";
+  const survey::Spot skin = hole("hem", {0, -740, 600}, {60, 40});
+  const std::string door = on(41, skin, body::Job::door_bottom, body::Role::skin);
+  EXPECT_THAT(door, HasSubstr("folded round the door's frame"));
+  EXPECT_THAT(door, testing::Not(HasSubstr("bolted")));
+  EXPECT_THAT(on(41, skin, body::Job::front_wing, body::Role::skin), HasSubstr("it is bolted on"));
+}
+
+// One part holed here and judged there: two tasks, and the one may fall away.
+TEST(Work, KeepsJudgedPlacesApartFromSureOnes) {
+  survey::Survey survey = fixture::sound_survey();
+  survey.zones[71].found = {
+      hole("sure", {1700, -600, 300}, {60, 40}),
+      fixture::car::placed("judged", Rust::scale, {2400, -600, 300}, {60, 40})};
+  const Plan made = planned(survey);
+  std::vector<std::string> cuts;
+  for (const Task& each : made.tasks)
+    if (each.kind == Kind::cut)
+      cuts.push_back(each.cuts[0].places[0].substr(0, 6) + (each.judged ? " apart" : ""));
+  EXPECT_THAT(cuts, testing::ElementsAre(HasSubstr("sure"), HasSubstr("judged")));
 }
 
 TEST(Work, BuysSheetThatIsNotThinner) {
@@ -129,7 +177,7 @@ TEST(Work, BuysSheetThatIsNotThinner) {
 }
 
 TEST(Work, FollowsSoundMetalWhereItReadsThicker) {
-  survey::Survey survey = fixture::car::sound_survey();
+  survey::Survey survey = fixture::sound_survey();
   survey::Spot spot = hole("spot", {900, 0, 200}, {60, 40});
   spot.metal_mm = {.5, .5};
   survey.zones[11].found = {spot};
@@ -141,7 +189,7 @@ TEST(Work, FollowsSoundMetalWhereItReadsThicker) {
 }
 
 TEST(Work, CountsUnseenPartsAsDoubtsInMoney) {
-  survey::Survey survey = fixture::car::sound_survey();
+  survey::Survey survey = fixture::sound_survey();
   survey.seen[61] = {SeenWord::hidden, 0, "behind the axle"};
   survey.seen[41] = {SeenWord::hidden, 0, "skin, which carries nothing"};
   const Plan made = planned(survey);
@@ -167,7 +215,7 @@ TEST(Work, KeepsContingencyByWhatIsKnown) {
                {"coated", SeenWord::coated, false, "contingency-coated"},
                {"repair", SeenWord::bare, true, "contingency-repaired"}};
   for (const auto& each : cases) {
-    survey::Survey survey = fixture::car::sound_survey();
+    survey::Survey survey = fixture::sound_survey();
     survey.zones[71].found = {hole("spot", {2000, -600, 300}, {60, 40})};
     survey.seen[71].word = each.seen;
     if (each.bad_repair) {
@@ -187,7 +235,7 @@ TEST(Cautions, AreThoseOfTheTasks) {
     for (const Caution& each : planned(survey).cautions) all.push_back(each.text);
     return fmt::format("{}", fmt::join(all, "\n"));
   };
-  survey::Survey survey = fixture::car::sound_survey();
+  survey::Survey survey = fixture::sound_survey();
   EXPECT_EQ(texts(survey), "");
   survey.zones[11].found = {fixture::car::spot("spot", Rust::surface)};
   EXPECT_THAT(texts(survey), HasSubstr("old paint may hold lead"));

@@ -39,7 +39,7 @@ survey::Spot random_spot(const body::Zone& zone, int index, Dice& dice) {
 survey::Survey random_survey(unsigned seed, int most_spots) {
   using survey::SeenWord;
   Dice dice(seed);
-  survey::Survey survey = fixture::car::sound_survey();
+  survey::Survey survey = fixture::sound_survey();
   for (const body::Zone& zone : survey.body->zones) {
     const SeenWord words[] = {SeenWord::bare,  SeenWord::coated, SeenWord::part,
                               SeenWord::scope, SeenWord::tap,    SeenWord::hidden};
@@ -97,6 +97,71 @@ TEST(WorkProperties, NothingComesBeforeWhatItWaitsFor) {
     for (std::size_t i = 0; i < made.tasks.size(); ++i) {
       EXPECT_EQ(made.tasks[i].number, static_cast<int>(i) + 1);
       for (const int before : made.tasks[i].after) EXPECT_LT(before, made.tasks[i].number) << seed;
+    }
+  }
+}
+
+survey::Survey random_layers(unsigned seed) {
+  Dice dice(seed + 500000);
+  survey::Survey survey = fixture::car::sound_survey(fixture::layered_plan());
+  for (const body::Zone& zone : survey.body->zones)
+    for (int n = dice.below(3); n > 0; --n)
+      survey.zones[zone.number].found.push_back(random_spot(zone, n, dice));
+  return survey;
+}
+
+TEST(WorkProperties, NoJoinedPartComesBeforeWhatItStandsOn) {
+  const std::pair<int, int> stands_on[] = {{57, 55}, {63, 55}, {63, 65}, {55, 65},
+                                           {53, 55}, {51, 53}, {51, 55}};
+  int tried = 0;
+  for (unsigned seed = 0; seed < surveys; ++seed) {
+    const Plan made = planned(random_layers(seed));
+    for (const auto& [late, early] : stands_on)
+      for (const Task& on : made.tasks)
+        for (const Task& under : made.tasks) {
+          if (on.kind != Kind::cut || under.kind != Kind::cut) continue;
+          if (on.zone != late || under.zone != early) continue;
+          ++tried;
+          EXPECT_LT(under.number, on.number) << seed << ": " << late << " on " << early;
+        }
+    EXPECT_TRUE(made.order_notes.empty()) << seed;
+  }
+  EXPECT_GT(tried, 300);
+}
+
+TEST(WorkProperties, AccessIsNeverWithoutWhatItReaches) {
+  int tried = 0;
+  for (unsigned seed = 0; seed < surveys; ++seed) {
+    const Plan made = planned(random_layers(seed));
+    for (const Task& task : made.tasks) {
+      if (task.kind != Kind::access) continue;
+      ++tried;
+      const auto inner = std::ranges::find_if(made.tasks, [&](const Task& each) {
+        return each.kind == Kind::cut && each.zone == task.reaches && each.judged == task.judged;
+      });
+      ASSERT_NE(inner, made.tasks.end()) << seed;
+      EXPECT_LT(task.number, inner->number) << seed;
+      EXPECT_LE(task.cuts.size(), inner->cuts.size()) << seed;
+      EXPECT_GT(task.weld_m.high, 0) << seed;
+      EXPECT_FALSE(task.sheet) << seed;
+    }
+  }
+  EXPECT_GT(tried, 30);
+}
+
+TEST(WorkProperties, TotalsAreTheSumOfSureAndJudged) {
+  for (unsigned seed = 0; seed < surveys; ++seed) {
+    const Plan made = planned(random_survey(seed, 4));
+    Range hours, cost;
+    for (const Task& task : made.tasks) {
+      hours = hours + task.hours;
+      cost = cost + task.cost;
+    }
+    const Range apart = made.sure.cost.sum + made.if_opening_shows.cost.sum;
+    for (const auto figure : {&Range::low, &Range::likely, &Range::high}) {
+      EXPECT_NEAR(made.hours.sum.*figure, hours.*figure, 1e-6) << seed;
+      EXPECT_NEAR(made.cost.sum.*figure, cost.*figure, 1e-6) << seed;
+      EXPECT_NEAR(apart.*figure, cost.*figure, 1e-6) << seed;
     }
   }
 }

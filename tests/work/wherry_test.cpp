@@ -80,13 +80,13 @@
 //     x 0.9 x 7.85 = 0.2755 kg; 6.9333 x 65 x 1.15 + 5 x 0.2755 = 519.64
 // 95 ahead of the wheel: part 1668 to 3278 along its run, 270 to 1330 across; middle 1900, 330;
 //   110 x 70. Only judged; high x 1.6.
-//   low: may be not cut at all: treated, .3 h, and .3 x 1 for the rest.
+//   low: may be not cut at all: treated, .3 h.
 //   likely: 1845 to 1955 and 295 to 365; with 35 mm 1810 to 1990 and 270 to 400: 180 x 130, weld
-//     0.62 m; 0.5 + 0.62/0.25 = 2.98 h + 1 x 0.5; sheet 180 x 130 x 1.25 = 0.0293 m2, x 0.9 x 7.85
-//     = 0.2067 kg; 3.48 x 65 x 1.115 + 5 x 0.2067 = 253.25
+//     0.62 m; 0.5 + 0.62/0.25 = 2.98 h; sheet 180 x 130 x 1.25 = 0.0293 m2, x 0.9 x 7.85
+//     = 0.2067 kg; 2.98 x 65 x 1.115 + 5 x 0.2067 = 217.01
 //   high: 1845 to 1955 and 295 to 365; with 50 mm 1795 to 2005 and 270 to 415: 210 x 145, weld
-//     0.71 m; 0.6 + 0.71/0.15 = 5.3333 h + 1 x 1.0, x 1.6 = 10.1333; sheet 210 x 145 x 1.25 x 1.6
-//     = 0.0609 m2, x 0.9 x 7.85 = 0.4303 kg; 10.1333 x 65 x 1.15 + 5 x 0.4303 = 759.62
+//     0.71 m; 0.6 + 0.71/0.15 = 5.3333 h, x 1.6 = 8.5333; sheet 210 x 145 x 1.25 x 1.6
+//     = 0.0609 m2, x 0.9 x 7.85 = 0.4303 kg; 8.5333 x 65 x 1.15 + 5 x 0.4303 = 640.02
 // 17 left end: part -690 to 690 along its run, 470 to 748 across; middle -630, 640; 200 x 60. Only
 //   judged; high x 1.6.
 //   low: may be not cut at all: treated, .3 h.
@@ -118,18 +118,20 @@
 //     m2, x 0.9 x 7.85 = 0.1718 kg; 10.3147 x 65 x 1.15 + 5 x 0.1718 = 771.88
 //
 // Treated, .3, .5, 1.0 h a place, high x 1.15 where seen bare and the inside with it, x 1.6 else:
-// 18 parts with one place at x 1.15 (.3, .5, 1.15 h; 21.06, 36.2375, 85.9625 EUR), 9 at x 1.6
+// 18 parts with one place at x 1.15 (.3, .5, 1.15 h; 21.06, 36.2375, 85.9625 EUR), 10 at x 1.6
 // (.3, .5, 1.6 h; 21.06, 36.2375, 119.6 EUR), the boot floor with two (.6, 1, 3.2 h; 42.12, 72.475,
 // 239.2 EUR). Two parts whose drains are shut: .3, .5, 1 h; 21.06, 36.2375, 74.75 EUR. Bracing 3,
 // 5.5, 8 h: 210.6, 398.6125, 598 EUR. Protection 6, 9, 12 h: 421.2, 652.275, 897 EUR.
 //
-// Totals of the 43 tasks. Hours: sums 32.5306, 77.4210, 183.1243; mean
+// Of 95 the rest is treated for sure, so by a task of its own.
+//
+// Totals of the 44 tasks. Hours: sums 32.5306, 77.4210, 183.1243; mean
 // (32.5306 + 4 x 77.4210 + 183.1243)/6 = 87.5565; the sum of (h - l)/6 is
-// (183.1243 - 32.5306)/6 = 25.0989, that of their squares 36.1613; variance
-// .5 x 36.1613 + .5 x 25.0989^2, its root 18.2499; 87.5565 + .841621 x 18.2499 =
-// 102.9160. Money: sums 2286.79, 5621.52, 13712.61; mean 6414.25; sum
-// of (h - l)/6 1904.304, of squares 206488.1; root 1384.352; 6414.25 + .841621 x
-// 1384.352 = 7579.35. Contingency, coated: 30, 45, 60 % of the mean 6414.25.
+// (183.1243 - 32.5306)/6 = 25.0989, that of their squares 35.5667; variance
+// .5 x 35.5667 + .5 x 25.0989^2, its root 18.2418; 87.5565 + .841621 x 18.2418 =
+// 102.9091. Money: sums 2286.79, 5621.52, 13712.61; mean 6414.25; sum
+// of (h - l)/6 1904.304, of squares 203099.6; root 1383.740; 6414.25 + .841621 x
+// 1383.740 = 7578.83. Contingency, coated: 30, 45, 60 % of the mean 6414.25.
 #include <gtest/gtest.h>
 
 #include <algorithm>
@@ -207,8 +209,8 @@ const Worked cut_tasks[] = {
      {0.000000, 0.470000, 0.896000},
      {0.000000, 0.017250, 0.039000}},
     {95,
-     {0.600000, 3.480000, 10.133333},
-     {42.120000, 253.246256, 759.617959},
+     {0.300000, 2.980000, 8.533333},
+     {21.060000, 217.008756, 640.017959},
      {0.000000, 0.620000, 1.136000},
      {0.000000, 0.029250, 0.060900}},
     {17,
@@ -249,7 +251,7 @@ TEST(WherryWork, CutsToTheLastFigure) {
 TEST(WherryWork, LightTasksToTheLastFigure) {
   const std::set<int> bare = {21, 45, 47, 49, 50, 54, 55, 57, 61,
                               62, 63, 65, 66, 79, 80, 81, 82, 85};
-  const std::set<int> coated = {12, 16, 20, 28, 30, 41, 52, 77, 91};
+  const std::set<int> coated = {12, 16, 20, 28, 30, 41, 52, 77, 91, 95};
   std::set<int> found_bare, found_coated, drains;
   for (const Task& task : wherry().tasks) {
     SCOPED_TRACE(task.number);
@@ -287,14 +289,41 @@ void expect_total(const Total& is, const Range& sum, double mean, double deviati
 }
 
 TEST(WherryWork, TotalsToTheLastFigure) {
-  EXPECT_EQ(wherry().tasks.size(), 43u);
-  expect_total(wherry().hours, {32.530632, 77.421012, 183.124273}, 87.556492, 18.249906,
-               102.916000);
-  expect_total(wherry().cost, {2286.788342, 5621.521109, 13712.612237}, 6414.247503, 1384.352146,
-               7579.347663);
+  EXPECT_EQ(wherry().tasks.size(), 44u);
+  expect_total(wherry().hours, {32.530632, 77.421012, 183.124273}, 87.556492, 18.241758,
+               102.909143);
+  expect_total(wherry().cost, {2286.788342, 5621.521109, 13712.612237}, 6414.247503, 1383.740090,
+               7578.832544);
   ASSERT_TRUE(wherry().contingency);
   EXPECT_EQ(wherry().contingency->rate, "contingency-coated");
   expect_range(wherry().contingency->cost, {1924.274251, 2886.411376, 3848.548502}, "apart");
+}
+
+// Floor, then the feet that stand on the sill and may be open anyway, then the sill from the inside
+// out: membrane through the end of the outer sill that goes anyway (its cut 1835 to 2080 falls 16
+// mm short of the membrane's 1819, within a margin, so no access). Drains before what they wet; the
+// arch lip; then what was only judged and nothing sure waits for. Bracing first.
+TEST(WherryWork, IsOrderedAsAWelderWould) {
+  std::string order;
+  for (const Task& task : wherry().tasks)
+    if (task.kind != Kind::treat)
+      order += std::string(order.empty() ? "" : ", ") + std::string(word(task.kind)) + " " +
+               std::to_string(task.zone) + (task.judged ? " if opening shows it" : "");
+  EXPECT_EQ(order,
+            "brace 0, cut 73, cut 59 if opening shows it, cut 71 if opening shows it, cut 75 if "
+            "opening shows it, cut 53, cut 51, drains 17, drains 28, cut 97, cut 96 if opening "
+            "shows it, cut 95 if opening shows it, cut 17 if opening shows it, cut 18 if opening "
+            "shows it, protect 0");
+}
+
+// Of the seven judged tasks: likely hours 5.02 + 4.5 + 4.3 + 2.38 + 2.98 + 5.42 + 4.892 = 29.492,
+// low 7 x .3; the sure ones have the rest.
+TEST(WherryWork, HasTheMoneyOfJudgedPlacesApart) {
+  EXPECT_NEAR(wherry().if_opening_shows.hours.sum.likely, 29.492, tiny);
+  EXPECT_NEAR(wherry().if_opening_shows.hours.sum.low, 2.1, tiny);
+  EXPECT_NEAR(wherry().sure.cost.mean + wherry().if_opening_shows.cost.mean, wherry().cost.mean,
+              tiny);
+  EXPECT_NEAR(wherry().if_opening_shows.cost.mean, 2470.6971, 1e-3);
 }
 
 // The tasks' sheets by thickness: .9 for 73, 59, 96, 95, 17, 97; 1.0 for 75, 18; 1.2 for 71,
@@ -316,12 +345,12 @@ TEST(WherryWork, SheetToBuy) {
 }
 
 // 14000 worth, 9500 asked: 4500 before the work. Likely -1914.25 = 4500 - 6414.25; at best
-// 4500 - 2286.79; at worst 4500 - 7579.35 - 3848.55 of contingency.
+// 4500 - 2286.79; at worst 4500 - 7578.83 - 3848.55 of contingency.
 TEST(WherryWork, PriceArithmetic) {
   const survey::Price price = {survey::Money{9500, "EUR"}, survey::Money{14000, "EUR"}};
   const auto left = left_over(wherry(), price);
   ASSERT_TRUE(left);
-  expect_range(*left, {-6927.896165, -1914.247503, 2213.211658}, "left over");
+  expect_range(*left, {-6927.381046, -1914.247503, 2213.211658}, "left over");
   EXPECT_FALSE(left_over(wherry(), {price.asked, std::nullopt}));
   EXPECT_FALSE(left_over(wherry(), {price.asked, survey::Money{14000, "GBP"}}));
 }
