@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "geometry/area.hpp"
+#include "scene/details.hpp"
 #include "scene/ground.hpp"
 #include "scene/palette.hpp"
 #include "scene/repair_edge.hpp"
@@ -126,7 +127,13 @@ void name_view(Drafting& drafting, const PlacedView& placed) {
   double x = placed.caption.x_mm;
   const double y = placed.caption.y_mm;
   if (!placed.name.empty()) {
-    put(drafting, set(placed.name, name, placed.caption, Align::left, drafting.measure));
+    const double width = std::max(placed.area.width_mm, detail_caption_mm);
+    const auto lines = wrap(placed.name, name, width, drafting.measure);
+    double baseline = y - line_height_mm(name) * (static_cast<double>(lines.size()) - 1);
+    for (const std::string& line : lines) {
+      put(drafting, set(line, name, {x, baseline}, Align::left, drafting.measure));
+      baseline += line_height_mm(name);
+    }
     return;
   }
   if (along) {

@@ -100,10 +100,13 @@ bool add_detail(Sheet& page, const Crowd& crowd, const weighing::Result& result)
   constexpr double above_mm = 9, apart_mm = 12;
   const geometry::Rect part = part_of(crowd);
   const double width = part.u.length() / detail_scale, height = part.v.length() / detail_scale;
-  const double left =
-      page.views.empty() ? page.drawing.x_mm + apart_mm : page.views.back().area.right() + apart_mm;
+  double left = page.drawing.x_mm + apart_mm;
+  if (!page.views.empty()) {
+    const Area& before = page.views.back().area;
+    left = before.x_mm + std::max(before.width_mm, detail_caption_mm) + apart_mm;
+  }
   const Area area{left, page.drawing.y_mm + above_mm, width, height};
-  if (!page.drawing.contains(area)) return false;
+  if (!page.drawing.contains(area) || left + detail_caption_mm > page.drawing.right()) return false;
   PlacedView placed{crowd.sheet->views[crowd.view].projection, area, {left, area.y_mm - 2.2}};
   placed.projection.scale = 1.0 / detail_scale;
   placed.projection.origin = {};
