@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "geometry/area.hpp"
+#include "scene/details.hpp"
 #include "scene/ground.hpp"
 #include "scene/palette.hpp"
 #include "scene/repair_edge.hpp"
@@ -47,15 +48,25 @@ Stroke thinned(Stroke stroke, double share) {
   return stroke;
 }
 
+// What lies in the part that a detail shows.
+geometry::Outline shown_of(const geometry::Outline& outline, const PlacedView& placed) {
+  if (!placed.part) return outline;
+  const auto& [u, v] = *placed.part;
+  const geometry::Outline part{
+      {{{u.low, v.low}, {u.high, v.low}, {u.high, v.high}, {u.low, v.high}}}, {}};
+  return geometry::intersection(outline, part);
+}
+
 void add_zones(Drafting& drafting, std::size_t view) {
   const PlacedView& placed = drafting.sheet.views[view];
   for (const body::Zone& plan : drafting.result.body->zones) {
     const body::Drawing* drawing = drawing_on(drafting.sheet.kind, plan, placed.projection.view);
     const weighing::Zone* zone = drafting.result.zone(plan.number);
     if (drawing == nullptr || zone == nullptr) continue;
-    DrawnZone drawn{&plan, zone, view, on_paper(drawing->outline, placed.projection), {}, 0};
-    if (drawing->outline.rings.empty()) continue;
-    const auto circle = geometry::inscribed_circle(drawing->outline, 0.3 / placed.projection.scale);
+    const geometry::Outline outline = shown_of(drawing->outline, placed);
+    DrawnZone drawn{&plan, zone, view, on_paper(outline, placed.projection), {}, 0};
+    if (outline.rings.empty()) continue;
+    const auto circle = geometry::inscribed_circle(outline, 0.3 / placed.projection.scale);
     drawn.centre = placed.projection.paper(circle.centre);
     drawn.room_mm = circle.radius * placed.projection.scale;
     drafting.zones.push_back(std::move(drawn));
@@ -74,9 +85,17 @@ void draw_lines(Drafting& drafting, const PlacedView& placed) {
         shape.fill = paper;
         drafting.covers.push_back({shape.lines, bounds(shape.lines)});
       }
+      if (placed.part) {
+        items.push_back(Clipped{{polyline(placed.area)}, {std::move(shape)}});
+        continue;
+      }
       drafting.space.trace(shape.lines);
       items.push_back(std::move(shape));
     }
+  }
+  if (placed.part) {
+    items.push_back(Shape{{polyline(placed.area)}, {}, Stroke{soft_ink, 0.35, {}}});
+    drafting.space.trace({polyline(placed.area)});
   }
 }
 
@@ -107,6 +126,16 @@ void name_view(Drafting& drafting, const PlacedView& placed) {
       note{6.5, Font::regular, soft_ink, Says::view_name};
   double x = placed.caption.x_mm;
   const double y = placed.caption.y_mm;
+  if (!placed.name.empty()) {
+    const double width = std::max(placed.area.width_mm, detail_caption_mm);
+    const auto lines = wrap(placed.name, name, width, drafting.measure);
+    double baseline = y - line_height_mm(name) * (static_cast<double>(lines.size()) - 1);
+    for (const std::string& line : lines) {
+      put(drafting, set(line, name, {x, baseline}, Align::left, drafting.measure));
+      baseline += line_height_mm(name);
+    }
+    return;
+  }
   if (along) {
     // The arrow points to the nose, which is at the left except in the right view.
     const bool to_right = view == View::right;
@@ -136,7 +165,7 @@ void name_view(Drafting& drafting, const PlacedView& placed) {
 // views, over and under the others at the end that the view's name leaves free.
 void name_sides(Drafting& drafting, const PlacedView& placed) {
   const View view = placed.projection.view;
-  if (view == View::left || view == View::right) return;
+  if (view == View::left || view == View::right || placed.part) return;
   const Style note{6.5, Font::regular, soft_ink, Says::view_name};
   const std::string left = "car\u2019s left", right = "car\u2019s right";
   const Area& area = placed.area;

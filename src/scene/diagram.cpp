@@ -7,6 +7,7 @@
 #include "scene/blank_page.hpp"
 #include "scene/body_view.hpp"
 #include "scene/column.hpp"
+#include "scene/details.hpp"
 #include "scene/drafting.hpp"
 #include "scene/figure.hpp"
 #include "scene/further_pages.hpp"
@@ -57,12 +58,16 @@ std::vector<Page> diagram(const weighing::Result& result, const DiagramOptions& 
     for (Sheet& sheet : lay_out(kind, *result.body, options.paper))
       sheets.push_back(std::move(sheet));
   }
+  const std::size_t whole = sheets.size();
+  for (Sheet& sheet : details_of(sheets, result, options, measure))
+    sheets.push_back(std::move(sheet));
   std::vector<Page> pages;
   const std::size_t before = static_cast<std::size_t>(options.pages_before);
   const std::string overflow_page = fmt::format("{}", before + sheets.size() + 1);
   Further further;
   for (const Sheet& sheet : sheets) {
     pages.push_back(blank_page(sheet, size_of(options.paper)));
+    if (pages.size() > whole) pages.back().title = "Details";
     further.add(draw_sheet(pages.back(), sheet, result, options, measure, overflow_page));
   }
   for (Page& page : further_pages(result, further, options, measure))

@@ -13,8 +13,15 @@ namespace {
 constexpr Style not_seen_heading{8, Font::bold, black, Says::not_seen, 1.3};
 constexpr Style not_drawn_heading{8, Font::bold, black, Says::words, 1.3};
 
-std::string line_text(const weighing::Result& result, const NotSeenLine& line) {
-  const std::string names = numbers_and_names(result, line.zones);
+// Numbers alone where a list beside has the names.
+enum class By { number, name };
+
+std::string listed(const weighing::Result& result, const std::vector<int>& zones, By by) {
+  return by == By::name ? numbers_and_names(result, zones) : number_list(zones);
+}
+
+std::string line_text(const weighing::Result& result, const NotSeenLine& line, By by) {
+  const std::string names = listed(result, line.zones, by);
   return line.why.empty() ? names : fmt::format("{}: {}", names, line.why);
 }
 
@@ -55,15 +62,15 @@ std::vector<int> insides(const weighing::Result& result, Kind kind) {
   return by_consequence(result, zones);
 }
 
-Section not_seen_section(const weighing::Result& result, Kind kind = {}) {
+Section not_seen_section(const weighing::Result& result, Kind kind, By by) {
   Section section{"Not seen, so not known", not_seen_heading, {}, not_seen_style};
   for (NotSeenLine& line : not_seen_lines(result)) {
     std::erase_if(line.zones, [&](int zone) { return !on_sheet(result, kind, zone); });
-    if (!line.zones.empty()) section.lines.push_back(line_text(result, line));
+    if (!line.zones.empty()) section.lines.push_back(line_text(result, line, by));
   }
   if (result.not_seen.empty()) section.lines.push_back("No zone was left out altogether.");
   if (const auto inside = insides(result, kind); !inside.empty())
-    section.lines.push_back(fmt::format("Inside not seen: {}.", numbers_and_names(result, inside)));
+    section.lines.push_back(fmt::format("Inside not seen: {}.", listed(result, inside, by)));
   if (std::string elsewhere = elsewhere_text(result, kind); !elsewhere.empty())
     section.lines.push_back(std::move(elsewhere));
   return section;
@@ -79,14 +86,19 @@ Section rules_section(const weighing::Result& result) {
   return {"Rules changed" + from, not_drawn_heading, result.rules_changed, list_style};
 }
 
-std::vector<Section> sections_of(const weighing::Result& result, Kind kind = {}) {
-  std::vector<Section> sections{not_seen_section(result, kind)};
+// On a sheet of a kind by name.
+By told_by(Kind kind) {
+  return kind ? By::name : By::number;
+}
+
+std::vector<Section> sections_of(const weighing::Result& result, Kind kind, By by) {
+  std::vector<Section> sections{not_seen_section(result, kind, by)};
   if (Section own = not_drawn_section(result); !own.lines.empty()) sections.push_back(own);
   return sections;
 }
 
-std::vector<Section> sections_in_full(const weighing::Result& result) {
-  std::vector<Section> sections = sections_of(result);
+std::vector<Section> sections_in_full(const weighing::Result& result, By by) {
+  std::vector<Section> sections = sections_of(result, {}, by);
   if (!result.rules_changed.empty()) sections.insert(sections.begin(), rules_section(result));
   return sections;
 }
@@ -145,7 +157,7 @@ std::vector<std::string> not_drawn_lines(const weighing::Result& result) {
 
 double limits_height(const Writer& writer, const weighing::Result& result, Kind kind) {
   double height = 0;
-  for (const Section& section : sections_of(result, kind)) {
+  for (const Section& section : sections_of(result, kind, told_by(kind))) {
     height += apart_mm * 1.1 + writer.height(section.heading, section.heading_style);
     for (const std::string& line : section.lines) height += writer.height(line, section.style);
   }
@@ -155,10 +167,11 @@ double limits_height(const Writer& writer, const weighing::Result& result, Kind 
 bool write_limits(Writer& writer, const weighing::Result& result, const std::string& overflow_page,
                   Kind kind) {
   if (limits_height(writer, result, kind) <= writer.room()) {
-    for (const Section& section : sections_of(result, kind)) write_section(writer, section);
+    for (const Section& section : sections_of(result, kind, told_by(kind)))
+      write_section(writer, section);
     return false;
   }
-  const Section section = not_seen_section(result, kind);
+  const Section section = not_seen_section(result, kind, told_by(kind));
   const bool more = !not_drawn_section(result).lines.empty();
   const std::string rest =
       fmt::format("{}{} on page {}.", section.lines.empty() ? "All" : "The rest",
@@ -180,7 +193,7 @@ bool write_limits(Writer& writer, const weighing::Result& result, const std::str
 
 std::vector<Paragraph> limit_paragraphs(const weighing::Result& result) {
   std::vector<Paragraph> paragraphs;
-  for (const Section& section : sections_in_full(result)) {
+  for (const Section& section : sections_in_full(result, By::number)) {
     paragraphs.push_back({section.heading, "", true});
     std::string text;
     for (std::string line : section.lines) {
@@ -194,7 +207,7 @@ std::vector<Paragraph> limit_paragraphs(const weighing::Result& result) {
 
 std::vector<Paragraph> limit_lines(const weighing::Result& result) {
   std::vector<Paragraph> paragraphs;
-  for (const Section& section : sections_in_full(result)) {
+  for (const Section& section : sections_in_full(result, By::name)) {
     paragraphs.push_back({section.heading, "", true});
     for (const std::string& line : section.lines) paragraphs.push_back({line});
   }

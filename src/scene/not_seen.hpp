@@ -33,14 +33,14 @@ double limits_height(const Writer& writer, const weighing::Result& result,
 
 // Writes the limits in full if there is room, else as many lines as there is room for, the worst
 // consequence first, and where the rest stands. True if they were shortened. On a sheet of a kind
-// only what it shows is named, so that every number stands on its drawing, and how many parts other
-// sheets have.
+// only what it shows is told, by name, so that every number stands on its drawing, and how many
+// parts other sheets have; else all by number.
 bool write_limits(Writer& writer, const weighing::Result& result, const std::string& overflow_page,
                   std::optional<SheetKind> kind = {});
 
-// The changed rules and the limits in full, for a list.
+// The changed rules and the limits in full, by number, for a list that has the names.
 std::vector<Paragraph> limit_paragraphs(const weighing::Result& result);
-// The same with a paragraph for each line.
+// The same by name, with a paragraph for each line.
 std::vector<Paragraph> limit_lines(const weighing::Result& result);
 
 }  // namespace tinworm::scene

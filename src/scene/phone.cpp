@@ -184,7 +184,7 @@ std::optional<Page> phone_page(const weighing::Result& result, SheetKind kind,
   }
   write_rules(writer, result, "");
   write_legend(writer, drafting.used, result.constants, Fit::roomy);
-  if (!options.for_sale) write_limits(writer, result, "");
+  if (!options.for_sale) write_limits(writer, result, "", kind);
   write_foot(writer, result);
   page.height_mm = writer.y + margin_mm;
   page.frame = {0, 0, phone_width_mm, page.height_mm};

@@ -193,6 +193,9 @@ void draw_spots(Drafting& drafting) {
         if (on_far_side(*spot, view)) continue;
         int& before = unplaced[{zone.number, drawn.view}];
         SpotMark mark = mark_of(drafting, *spot, drawn, before);
+        const PlacedView& placed = drafting.sheet.views[drawn.view];
+        // A detail shows what is known to lie there.
+        if (placed.part && !(mark.place_known && placed.area.contains(mark.at))) continue;
         if (!spot->at.known()) ++before;
         marks.emplace_back(off_zone_mm(mark, drawn), std::move(mark));
       }

@@ -54,11 +54,22 @@ std::vector<StripCell> cells_of(const weighing::Result& result, const DiagramOpt
   return cells;
 }
 
-// Two lengths, black and white, of 500 mm or 1 ft each; the figures stand under them.
+struct BarPiece {
+  double mm;
+  const char *one, *two;  // the figures at its end and at that of two
+};
+
+BarPiece piece_of(int scale, bool inch) {
+  constexpr int large = 15;  // from here down half a metre is longer than its cell
+  if (scale <= large) return inch ? BarPiece{152.4, "6", "12 in"} : BarPiece{200, "0.2", "0.4 m"};
+  return inch ? BarPiece{304.8, "1", "2 ft"} : BarPiece{500, "0.5", "1 m"};
+}
+
+// Two lengths, black and white; the figures stand under them.
 void draw_bar(Layer& layer, const Area& cell, int scale, quantity::Units units,
               const Measure& measure) {
-  const bool inch = units == quantity::Units::inch;
-  const double piece = (inch ? 304.8 : 500.0) / scale;
+  const auto [mm, one, two] = piece_of(scale, units == quantity::Units::inch);
+  const double piece = mm / scale;
   const double x = cell.x_mm + 10.5, y = cell.y_mm + 4.6;
   for (const int i : {0, 1}) {
     const Area part{x + i * piece, y, piece, 1.1};
@@ -69,8 +80,8 @@ void draw_bar(Layer& layer, const Area& cell, int scale, quantity::Units units,
     layer.items.push_back(set(text, style, {x + at, y + 4.2}, Align::centre, measure));
   };
   figure(0, "0");
-  figure(piece, inch ? "1" : "0.5");
-  figure(2 * piece, inch ? "2 ft" : "1 m");
+  figure(piece, one);
+  figure(2 * piece, two);
 }
 
 }  // namespace

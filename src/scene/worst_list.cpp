@@ -9,6 +9,7 @@
 #include "scene/figure.hpp"
 #include "scene/naming.hpp"
 #include "scene/palette.hpp"
+#include "weighing/words.hpp"
 
 namespace tinworm::scene {
 namespace {
@@ -26,6 +27,7 @@ std::string detail_of(const weighing::Result& result, const weighing::Spot& spot
     text = spot.name.empty() ? step_words(spot) : spot.name + ": " + step_words(spot);
     if (figure != step_words(spot)) text += ", " + figure;
   }
+  if (const std::string signs = weighing::signs_text(spot); !signs.empty()) text += "; " + signs;
   if (fit == Fit::roomy) {
     if (!spot.is_repair) text += fmt::format(", {}", evidence_words(spot.evidence));
     if (const std::string near = near_words(spot); !near.empty()) text += "; " + near;
@@ -44,8 +46,11 @@ void write_entry(Writer& writer, const Drafting& drafting, const weighing::Spot&
                                    {flag.middle().x_mm, top + 0.8 * line_height_mm(name_style)},
                                    Align::centre, writer.measure));
   if (fit == Fit::brief) {
-    writer.block(fmt::format("{}: {} \u00b7{}{:02}", zone_name(*zone),
-                             figure_words(drafting.result, spot), no_break, spot.zone),
+    // The largest hole alone is never all that is told, nor is stuffing kept back.
+    const std::string signs = weighing::signs_text(spot);
+    writer.block(fmt::format("{}: {}{}{} \u00b7{}{:02}", zone_name(*zone),
+                             figure_words(drafting.result, spot), signs.empty() ? "" : "; ", signs,
+                             no_break, spot.zone),
                  detail_style, indent_mm);
     writer.y = std::max(writer.y, top + line_height_mm(name_style)) + 0.2;
     return;

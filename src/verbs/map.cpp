@@ -3,6 +3,7 @@
 #include <filesystem>
 
 #include <fmt/format.h>
+#include <fmt/ranges.h>
 
 #include "output/file_error.hpp"
 #include "output/whole_file.hpp"
@@ -66,12 +67,10 @@ Outcome draw(const Loaded& loaded, PlanShelf& plans, const RulesInForce& rules,
   if (options.to.kind == Kind::pdf && options.with_private)
     picture = attachments::with_attachments(picture, to_carry(loaded, plans, rules, nullptr));
   if (options.to.kind != Kind::pdf && pages.size() > 1) {
-    warnings.push_back(
-        result.rules_changed.empty()
-            ? "what was not seen is listed on a page of its own that this picture lacks; a PDF has "
-              "it"
-            : "what was not seen, and the changed rules, are listed in full on a page that this "
-              "picture lacks; a PDF has it");
+    std::vector<std::string> lacking;
+    for (std::size_t i = 1; i < pages.size(); ++i) lacking.push_back(pages[i].title);
+    warnings.push_back(fmt::format("this picture is the first of {} pages; a PDF has all: {}",
+                                   pages.size(), fmt::join(lacking, "; ")));
   }
   Outcome outcome;
   for (const std::string& warning : warnings) {
