@@ -27,9 +27,9 @@ const std::vector<std::string_view>& advice_kinds() {
       "repair-beneath", "repair-now", "place-not-recorded", "far-from-zone", "other-side",
       "filler-likely", "thick-patch", "gap-moves", "option-not-told", "sill-bent", "acid-elsewhere",
       // A figure
-      "no-baseline", "assumed-sheet", "film-not-read", "gauge-not-said", "wide-readings",
-      "plan-sheet-read", "same-reading", "bare-with-film", "inside-of-none", "size-not-recorded",
-      "size-over-part", "film-unlike",
+      "no-baseline", "assumed-sheet", "repair-sheet", "film-not-read", "gauge-not-said",
+      "wide-readings", "plan-sheet-read", "same-reading", "bare-with-film", "inside-of-none",
+      "size-not-recorded", "size-over-part", "film-unlike",
       // The years, and paper
       "visit-to-come", "another-car", "not-measured-again", "place-not-marked", "spot-name",
       "repair-undated", "leave-not-said", "interest-not-said", "photo-folder", "photo-missing",

@@ -30,6 +30,11 @@ bool rests_on_unknown(const Mend& mend) {
   return carries(mend) && unknown && !mend.look->zone->measured;
 }
 
+// Readings on its own metal, and nothing to hold them against.
+bool sheet_unknown(const Mend& mend) {
+  return carries(mend) && !mend.recorded->metal_mm.empty() && !mend.recorded->sheet_mm;
+}
+
 bool undated(const Mend& mend) {
   return !mend.recorded->date;
 }
@@ -55,6 +60,9 @@ void ask_about_repairs(Asking& asking) {
          "A patch hides the metal that has to carry it.");
   ask_of(asking, taken_as_sound, "repair-now", "{} sound now: {}? The survey doesn't say so.",
          "A repair is relied on only while it is sound.");
+  ask_of(asking, sheet_unknown, "repair-sheet",
+         "of what sheet {}: {}? Its readings are held against nothing.",
+         "A repair is measured against its own sheet, never against that of the part round it.");
   ask_of(asking, undated, "repair-undated", "how old {}: {}?",
          "A repair begins a history of its own; without its date nobody can tell how fast it "
          "rusts.");

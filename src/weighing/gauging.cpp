@@ -13,6 +13,8 @@ void gather(const survey::Zone& zone, Sets& sets) {
   if (!zone.reference_mm.empty()) sets.push_back(zone.reference_mm);
   for (const survey::Spot& spot : zone.found)
     if (!spot.metal_mm.empty()) sets.push_back(spot.metal_mm);
+  for (const survey::Repair& repair : zone.repairs)
+    if (!repair.metal_mm.empty()) sets.push_back(repair.metal_mm);
 }
 
 // What the sheet of a zone is before anything is measured: the survey's word, else the plan's.

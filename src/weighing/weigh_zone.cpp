@@ -17,6 +17,7 @@
 #include "weighing/metal_at.hpp"
 #include "weighing/nearness.hpp"
 #include "weighing/repair.hpp"
+#include "weighing/repair_metal.hpp"
 #include "weighing/spread.hpp"
 #include "weighing/step.hpp"
 
@@ -77,8 +78,19 @@ void bear(Spot& spot, const Nearness& nearby) {
   spot.near_mm = shown.distance_mm;
 }
 
+// An own zone that carries a mount is on it as a whole, and makes no other zone near.
+Nearness nearness_of_own(const ZoneFacts& zone, const Context& context) {
+  Nearness found;
+  const survey::OwnZone* own = context.survey.own_zone(zone.own);
+  if (!own || !own->carries || !zone.load_bearing()) return found;
+  if (own->carries == body::Carries::tank) found.tank_mm = found.may_tank_mm = 0;
+  if (body::under_near_rule(*own->carries))
+    found.sure = found.may_be = {Near::on_mount, own->name, *own->carries, 0, false};
+  return found;
+}
+
 void place(Spot& spot, const ZoneFacts& zone, const Context& context) {
-  if (!zone.plan) return;
+  if (!zone.plan) return bear(spot, nearness_of_own(zone, context));
   // Its holes lie at the place, even where its own size isn't known.
   auto size = spot.size;
   if (!size && !spot.holes.empty()) size = in_a_row(spot.holes);
@@ -222,11 +234,12 @@ std::vector<bool> pinholes(const survey::Zone& entry, const ZoneBaseline& baseli
 }
 
 // Without a place a repair lies on its whole zone.
-Nearness nearness_of(const survey::Repair& repair, const body::Zone& zone, const Context& context) {
+Nearness nearness_of(const survey::Repair& repair, const ZoneFacts& zone, const Context& context) {
+  if (!zone.plan) return nearness_of_own(zone, context);
   const body::Plan& plan = *context.survey.body;
   return is_placed(repair.at)
-             ? nearness(repair.at, repair.size, zone, context.mounts, plan, context.rules)
-             : nearness_of_whole(zone, context.mounts, plan, context.rules);
+             ? nearness(repair.at, repair.size, *zone.plan, context.mounts, plan, context.rules)
+             : nearness_of_whole(*zone.plan, context.mounts, plan, context.rules);
 }
 
 // What a spot is measured against where a repair renewed the metal: the repair's own sheet, else
@@ -249,10 +262,25 @@ ZoneBaseline baseline_at(const survey::Spot& spot, const ZoneFacts& zone, const 
   return base;
 }
 
+// A repair whose own metal is past the limit can't be relied on, and is no better than its
+// readings.
+void weigh_own_metal(Repair& judged, const survey::Repair& repair, const Judgement& metal,
+                     body::Role role) {
+  const std::string wasted = wasted_text(repair, metal);
+  judged.why = judged.reliable == false ? fmt::format("{}; {}", judged.why, wasted) : wasted;
+  if (role == body::Role::skin) judged.why += "; on skin it changes nothing";
+  judged.reliable = false;
+}
+
+Span worse_of(const Span& a, const Span& b) {
+  return {std::min(a.low, b.low), std::min(a.value, b.value), std::min(a.high, b.high)};
+}
+
 // A repair that weighs: one that can't be relied on, or whose joint isn't known, on load-bearing
 // metal; and a treatment that rusts again anywhere.
 std::optional<Spot> weigh_repair(const survey::Repair& repair, const Repair& judged, int index,
-                                 const ZoneFacts& zone, const Context& context) {
+                                 const std::optional<Judgement>& own_metal, const ZoneFacts& zone,
+                                 const Context& context) {
   Spot spot;
   spot.zone = zone.number;
   spot.own = zone.own;
@@ -270,9 +298,17 @@ std::optional<Spot> weigh_repair(const survey::Repair& repair, const Repair& jud
     spot.metal = judged.reliable ? bad_repair(context.rules) : unknown_repair(context.rules);
     spot.found = judged.reliable.has_value();
   }
+  if (own_metal && is_past_limit(*own_metal, context.rules)) {
+    spot.metal = own_metal->metal;
+    spot.metal.kind = SpanKind::envelope;  // no longer what was measured alone
+    spot.metal.weighed = worse_of(own_metal->metal.weighed, bad_repair(context.rules).weighed);
+    spot.metal.shown = spot.metal.weighed;
+    spot.evidence = own_metal->evidence;
+    spot.by_measure_or_hand = own_metal->by_measure_or_hand;
+  }
   spot.at = repair.at;
   if (!repair.name.empty()) spot.name = repair.name;
-  if (zone.plan) bear(spot, nearness_of(repair, *zone.plan, context));
+  bear(spot, nearness_of(repair, zone, context));
   spot.beside = spot.metal.weighed;
   set_steps(spot, spot.found, {}, context.rules);
   return spot;
@@ -382,6 +418,7 @@ void weigh_film(Zone& zone, const survey::Zone& entry, const rules::Rules& rules
 void weigh_entry(Zone& zone, const ZoneFacts& facts, const Context& context) {
   const survey::Zone& entry = *facts.entry;
   const ZoneBaseline base = baseline(facts, context.survey, context.gauging, context.rules);
+  const Coating coat = coating(context.survey, &entry, context.rules);
   const std::vector<bool> small = pinholes(entry, base, context);
   for (std::size_t i = 0; i < entry.found.size(); ++i)
     zone.spots.push_back(weigh_spot(entry.found[i], static_cast<int>(i), small[i], facts,
@@ -390,8 +427,12 @@ void weigh_entry(Zone& zone, const ZoneFacts& facts, const Context& context) {
     Repair judged = judge(entry.repairs[i], facts.role);
     judged.zone = facts.number;
     judged.own = facts.own;
+    const auto own_metal = repair_metal(entry.repairs[i], coat, context.gauging, context.rules);
+    if (own_metal && is_past_limit(*own_metal, context.rules))
+      weigh_own_metal(judged, entry.repairs[i], *own_metal, facts.role);
     zone.repairs.push_back(judged);
-    if (auto spot = weigh_repair(entry.repairs[i], judged, static_cast<int>(i), facts, context))
+    if (auto spot =
+            weigh_repair(entry.repairs[i], judged, static_cast<int>(i), own_metal, facts, context))
       zone.spots.push_back(std::move(*spot));
   }
   weigh_damage(zone.spots, facts, context.rules);
@@ -420,6 +461,10 @@ Zone weigh_zone(const ZoneFacts& facts, const Context& context) {
     zone.near = mount.mount;
     zone.on_mount = mount.near == Near::on_mount;
     zone.into_mount = mount.near == Near::into_mount;
+  } else if (!facts.plan && zone.fitted) {
+    const Bearing mount = nearness_of_own(facts, context).sure;
+    zone.near = mount.mount;
+    zone.on_mount = mount.near == Near::on_mount;
   }
   if (facts.entry) weigh_entry(zone, facts, context);
   sum_up(zone, facts, context.rules);
