@@ -13,7 +13,8 @@ constexpr double number_pt = 6.5;
 std::vector<const DrawnZone*> label_inside(Drafting& drafting);
 
 // The others, in free space near by, each with a thin leader to its zone. Where no seat is free of
-// words, or its leader would cross another, nothing is drawn: the key says whose number is missing (Used::unnumbered).
+// words, or its leader would cross another, nothing is drawn: the key says whose number is missing
+// (Used::unnumbered).
 void label_outside(Drafting& drafting, const std::vector<const DrawnZone*>& zones);
 
 // Rings with the ranks of the spots that have no callout, up to the `last` of the car.
