@@ -2,7 +2,7 @@
 //
 // Steps of its places as worked in tests/weighing/wherry_test.cpp and shown by `weigh`; parts'
 // outlines and stations as drawn in panels/two-door-saloon.yaml (53 dips to 194.8735 between its
-// points, 97 is the arc of 375 mm through (2775, 270) and (2025, 292), 656 at its top). Defaults of
+// points, 97 is the arc of 356 mm about (2400, 300), 656 at its top). Defaults of
 // src/rates: margin 25, 35, 50 mm; to the edge within 30 mm; weld .15, .25, .40 m/h, the fast one
 // for the low figure; a piece takes .4, .5, .6 h in single sheet, 2, 2.5, 3.3 h with a fold or
 // second skin; 65 EUR/h with 8, 11.5, 15 % of consumables; sheet 5 EUR/kg, 25 % over, 7850 kg/m3.
@@ -105,7 +105,7 @@
 //   high: -694 to -494 and 850 to 1050; with 50 mm -694 to -444 and 850 to 1100: 250 x 250, weld 1
 //     m; 3.3 + 1/0.15 = 9.9667 h, x 1.6 = 15.9467; sheet 250 x 250 x 1.25 x 1.6 = 0.125 m2, x 1.0
 //     x 7.85 = 0.9813 kg; 15.9467 x 65 x 1.15 + 5 x 0.9813 = 1196.92
-// 97 top: part 2025 to 2775 along its run, 270 to 656 across; middle 2400, 640; 60 x 20. Sure;
+// 97 top: part 2044 to 2756 along its run, 270 to 656 across; middle 2400, 640; 60 x 20. Sure;
 //   high x 1.6.
 //   low: 2370 to 2430 and 630 to 650; with 25 mm 2345 to 2455 and 605 to 656: 110 x 51, weld 0.322
 //     m; 2 + 0.322/0.4 = 2.805 h; sheet 110 x 51 x 1.25 = 0.007 m2, x 0.9 x 7.85 = 0.0495 kg;
