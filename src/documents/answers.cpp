@@ -217,11 +217,13 @@ std::vector<std::string> stop_lines(const Result& result, std::size_t most) {
   return lines;
 }
 
-std::string look_again(const Result& result) {
+std::string look_again(const Result& result, const history::Comparison* before) {
   history::Comparison alone;
-  alone.surveys = {result};
-  const history::NextSurvey next = history::next_survey(alone, result.constants);
+  if (!before) alone.surveys = {result};
+  const history::NextSurvey next =
+      before ? before->next : history::next_survey(alone, result.constants);
   if (!next.date) return scene::capitalised(next.why) + ".";
+  if (before) return fmt::format("By {} ({}).", next.date->text(), next.why);
   return fmt::format("By {} ({}). By this survey alone: beside earlier ones it may be sooner.",
                      next.date->text(), next.why);
 }

@@ -5,6 +5,7 @@
 #include <string_view>
 #include <vector>
 
+#include "history/comparison.hpp"
 #include "weighing/result.hpp"
 #include "work/plan.hpp"
 
@@ -35,6 +36,7 @@ std::vector<std::string> first_lines(const weighing::Result& result, const work:
 std::vector<std::string> stop_lines(const weighing::Result& result, std::size_t most);
 
 // "By 2026-04 (12 months, as is usual …). By this survey alone: …"
-std::string look_again(const weighing::Result& result);
+// By `before`, that survey with earlier ones, where there are any; may be null.
+std::string look_again(const weighing::Result& result, const history::Comparison* before);
 
 }  // namespace tinworm::documents

@@ -158,8 +158,9 @@ void write_worst(Writer& writer, std::vector<scene::Link>& links, const Result& 
   writer.y += between_mm * 0.6;
 }
 
-Answers answers(const Result& whole, const work::Plan& whole_plan, const scene::Area& all,
-                const Brevity& brevity, const scene::Measure& measure) {
+Answers answers(const Result& whole, const work::Plan& whole_plan,
+                const history::Comparison* before, const scene::Area& all, const Brevity& brevity,
+                const scene::Measure& measure) {
   const Result result = shortened(whole, brevity.letters);
   const work::Plan plan = shortened(whole_plan, brevity.letters);
   Answers page;
@@ -175,7 +176,7 @@ Answers answers(const Result& whole, const work::Plan& whole_plan, const scene::
                unseen_lines(result, brevity.names));
   write_answer(left, "What to stop now",
                {fmt::format("{}", fmt::join(stop_lines(result, brevity.names + 1), " "))});
-  write_answer(left, "Look again", {look_again(result)});
+  write_answer(left, "Look again", {look_again(result, before)});
   write_answer(right, "What to do first", first_lines(result, plan, brevity.names));
   write_answer(right, "What it may take", cost_lines(result, plan));
   if (const std::string buy = good_buy(result, plan); !buy.empty())
@@ -185,11 +186,11 @@ Answers answers(const Result& whole, const work::Plan& whole_plan, const scene::
 }
 
 // The fullest that leaves room for the map; where none does, the fullest that holds without it.
-Answers that_fit(const Result& result, const work::Plan& plan, const scene::Area& room,
-                 const scene::Measure& measure) {
+Answers that_fit(const Result& result, const work::Plan& plan, const history::Comparison* before,
+                 const scene::Area& room, const scene::Measure& measure) {
   std::vector<Answers> tried;
   for (const Brevity& each : brevities) {
-    tried.push_back(answers(result, plan, room, each, measure));
+    tried.push_back(answers(result, plan, before, room, each, measure));
     if (tried.back().bottom_mm + between_mm + least_map_mm <= room.bottom()) return tried.back();
   }
   const auto fits = std::ranges::find_if(
@@ -199,8 +200,9 @@ Answers that_fit(const Result& result, const work::Plan& plan, const scene::Area
 
 }  // namespace
 
-scene::Page opening(const Result& result, const work::Plan& plan, const Paper& paper,
-                    const std::string& contents, const scene::Measure& measure) {
+scene::Page opening(const Result& result, const work::Plan& plan, const history::Comparison* before,
+                    const Paper& paper, const std::string& contents,
+                    const scene::Measure& measure) {
   scene::Page page = blank_page(paper);
   const scene::Area& all = paper.text;
   page.title = "At a glance";
@@ -212,7 +214,7 @@ scene::Page opening(const Result& result, const work::Plan& plan, const Paper& p
   scene::Area room = all;
   room.height_mm = foot.y - above_contents_mm - all.y_mm;
 
-  Answers said = that_fit(result, plan, room, measure);
+  Answers said = that_fit(result, plan, before, room, measure);
   const double below = said.bottom_mm + between_mm;
   const scene::Area map{all.x_mm, below, all.width_mm, room.bottom() - below};
   if (map.height_mm >= least_map_mm) draw_small_map(page, result, map, measure);

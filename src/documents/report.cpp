@@ -13,6 +13,7 @@
 #include "documents/opening.hpp"
 #include "documents/remarks.hpp"
 #include "documents/shell.hpp"
+#include "documents/since.hpp"
 #include "documents/unseen.hpp"
 #include "documents/visit.hpp"
 #include "documents/work_part.hpp"
@@ -64,6 +65,7 @@ std::vector<Page> text_pages(const Result& result, const work::Plan& plan,
                              const Paper& paper, const scene::Measure& measure) {
   Flow flow(paper, measure);
   write_findings(flow, result, album, options.units);
+  if (options.before) write_since(flow, *options.before, options.units);
   write_unseen(flow, result);
   write_mendings(flow, result, album, options.units);
   write_shell(flow, result, options.units);
@@ -95,7 +97,8 @@ std::vector<Page> report(const Result& result, const work::Plan& plan, const pho
   std::vector<Page> text = text_pages(result, plan, album, options, paper, measure);
   const int after = static_cast<int>(text.size());
   std::vector<Page> pages, drawn = sheets(result, options, 1, after, measure);
-  pages.push_back(opening(result, plan, paper, contents(text, drawn.size()), measure));
+  pages.push_back(
+      opening(result, plan, options.before, paper, contents(text, drawn.size()), measure));
   std::ranges::move(drawn, std::back_inserter(pages));
   const std::size_t first_text = pages.size();
   std::ranges::move(text, std::back_inserter(pages));

@@ -5,6 +5,7 @@
 
 #include <vector>
 
+#include "history/comparison.hpp"
 #include "photos/photo.hpp"
 #include "quantity/length.hpp"
 #include "scene/sheet.hpp"
@@ -16,6 +17,9 @@ namespace tinworm::documents {
 struct ReportOptions {
   scene::Paper paper = scene::Paper::a4;
   quantity::Units units = quantity::Units::mm;
+  // Of this survey, as its latest, and earlier ones: what changed since, and the date to look
+  // again. May be null; must outlive the call.
+  const history::Comparison* before = nullptr;
 };
 
 // Photos that `album` lacks are marked gaps. Every page has its number, the caution and the

@@ -42,17 +42,6 @@ std::optional<std::vector<weighing::Result>> weighed_all(const std::vector<std::
   return results;
 }
 
-void must_compare(const std::vector<weighing::Result>& results) {
-  const std::vector<history::Refusal> refusals = history::refusals(results);
-  if (refusals.empty()) return;
-  std::string what, cure;
-  for (const history::Refusal& each : refusals) {
-    what += (what.empty() ? "" : "\n  ") + each.what;
-    if (cure.find(each.cure) == std::string::npos) cure += (cure.empty() ? "" : " ") + each.cure;
-  }
-  throw CommandError("compare", what, cure);
-}
-
 std::string text_of(const history::Comparison& comparison, const CompareOptions& options,
                     const Record& record, const Streams& streams) {
   switch (options.to.kind) {
@@ -109,6 +98,17 @@ std::string picture_of(const history::Comparison& comparison, const CompareOptio
 
 }  // namespace
 
+void must_compare(const std::string& verb, const std::vector<weighing::Result>& results) {
+  const std::vector<history::Refusal> refusals = history::refusals(results);
+  if (refusals.empty()) return;
+  std::string what, cure;
+  for (const history::Refusal& each : refusals) {
+    what += (what.empty() ? "" : "\n  ") + each.what;
+    if (cure.find(each.cure) == std::string::npos) cure += (cure.empty() ? "" : " ") + each.cure;
+  }
+  throw CommandError(verb, what, cure);
+}
+
 ExitStatus run(const CompareOptions& options, const Streams& streams) {
   const auto rules = load_rules(options.common, streams);
   if (!rules) return errors_in_files;
@@ -120,7 +120,7 @@ ExitStatus run(const CompareOptions& options, const Streams& streams) {
     throw CommandError("compare", "takes two surveys or more of one car, not one",
                        "Name them, or a folder that holds them: tinworm compare OLD.yaml NEW.yaml");
   history::sort_by_date(*results);
-  must_compare(*results);
+  must_compare("compare", *results);
   const history::Comparison comparison = history::compare(std::move(*results), rules->constants);
   const Record record = record_of(words_of(options), options.to.kind, comparison.surveys, *rules);
   const std::string text = is_picture(options.to.kind)

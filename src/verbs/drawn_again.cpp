@@ -1,5 +1,6 @@
 #include "verbs/drawn_again.hpp"
 
+#include <algorithm>
 #include <cstdlib>
 #include <filesystem>
 #include <optional>
@@ -66,7 +67,7 @@ class Gathered {
   Gathered(const Record& record, const AtHand& at_hand) : at_hand_(at_hand) {
     words = record.words;
     for (const Input& each : record.inputs) {
-      if (each.kind == InputKind::survey) add_survey(each);
+      if (each.kind == InputKind::survey) add_survey(each, record);
       if (each.kind == InputKind::rules) add(each, "--rules", at_hand.rules);
       if (each.kind == InputKind::rates) add(each, "--rates", at_hand.rates);
     }
@@ -80,11 +81,12 @@ class Gathered {
   std::string missing;
 
  private:
-  void add_survey(const Input& input) {
-    if (input.sha256 == at_hand_.sha256)
-      words.push_back(at_hand_.survey);
-    else
-      add(input, "", "");
+  // A report is of the last one; those before it are named as such.
+  void add_survey(const Input& input, const Record& record) {
+    const auto last = std::ranges::find(record.inputs.rbegin(), record.inputs.rend(),
+                                        InputKind::survey, &Input::kind);
+    const bool earlier = words.front() == "report" && *last != input;
+    add(input, earlier ? "--before" : "", input.sha256 == at_hand_.sha256 ? at_hand_.survey : "");
   }
 
   void add(const Input& input, const std::string& option, const std::string& given) {

@@ -103,7 +103,8 @@ struct MapOptions {
 
 struct ReportOptions {
   std::string file;
-  std::string rates;  // file of rates; empty: the defaults
+  std::string rates;                // file of rates; empty: the defaults
+  std::vector<std::string> before;  // earlier surveys of the car, or a folder of them
   Destination to;
   scene::Paper paper = scene::Paper::a4;
   quantity::Units units = quantity::Units::mm;

@@ -5,8 +5,11 @@
 #include <fmt/format.h>
 
 #include "documents/report.hpp"
+#include "history/compare.hpp"
 #include "output/whole_file.hpp"
 #include "painting/measure.hpp"
+#include "verbs/command_error.hpp"
+#include "verbs/compare.hpp"
 #include "verbs/photo_shelf.hpp"
 #include "verbs/picture.hpp"
 #include "verbs/record.hpp"
@@ -30,11 +33,43 @@ auto count_missing(const photos::Album& album) {
   return std::ranges::count_if(album, [](const auto& each) { return !each.second.has_value(); });
 }
 
-Record record_of_report(ReportOptions options, const weighing::Result& result,
-                        const RulesInForce& rules, const RatesInForce& rates,
-                        const ShelvedPhotos& photos) {
+// This survey and those before it; none where there are none, or one has mistakes (then told).
+// Throws CommandError where they can't be compared.
+struct Before {
+  bool well = true;
+  std::vector<weighing::Result> results;  // of the earlier ones
+  std::optional<history::Comparison> comparison;
+};
+
+Before before_it(const std::vector<std::string>& files, const weighing::Result& result,
+                 PlanShelf& plans, const RulesInForce& rules, const Streams& streams) {
+  Before before;
+  for (const std::string& file : files) {
+    const Loaded loaded = load_survey(file, plans);
+    streams.complain(loaded.mistakes);
+    before.well = before.well && loaded.survey.has_value();
+    if (loaded.survey) before.results.push_back(weighed(loaded, rules));
+  }
+  if (!before.well || before.results.empty()) return before;
+  std::vector<weighing::Result> all = before.results;
+  all.push_back(result);
+  must_compare("report", all);
+  before.comparison = history::compare(std::move(all), rules.constants);
+  if (before.comparison->latest().sha256 != result.sha256)
+    throw CommandError(
+        "report",
+        fmt::format("{} is of {}, after {}", before.comparison->latest().named,
+                    before.comparison->latest().survey.visit.date.text(), result.named),
+        "--before takes earlier surveys.");
+  return before;
+}
+
+Record record_of_report(ReportOptions options, std::vector<weighing::Result> before,
+                        const weighing::Result& result, const RulesInForce& rules,
+                        const RatesInForce& rates, const ShelvedPhotos& photos) {
   options.missing_photos = count_missing(photos.album) > 0;
-  Record record = record_of(words_of(options), options.to.kind, {result}, rules);
+  before.push_back(result);
+  Record record = record_of(words_of(options), options.to.kind, before, rules);
   add_rates(record, rates);
   if (!photos.sha256.empty()) record.inputs.push_back({InputKind::photos, "", photos.sha256});
   return record;
@@ -53,8 +88,10 @@ ExitStatus run(const ReportOptions& options, const Streams& streams) {
   const auto rules = load_rules(options.common, streams);
   const auto rates = load_rates(options.rates, options.common, streams);
   if (!rules || !rates) return errors_in_files;
-  keep_apart("report", with_rules(with_rules({options.file}, options.common.rules), options.rates),
-             {options.to.path});
+  const std::vector<std::string> earlier = named_files(options.before);
+  std::vector<std::string> read = with_rules({options.file}, options.common.rules);
+  read.insert(read.end(), earlier.begin(), earlier.end());
+  keep_apart("report", with_rules(read, options.rates), {options.to.path});
   PlanShelf plans(options.common.panels, options.common.problems);
   const Loaded loaded = load_survey(options.file, plans);
   streams.complain(loaded.mistakes);
@@ -67,11 +104,15 @@ ExitStatus run(const ReportOptions& options, const Streams& streams) {
   streams.complain(photos.mistakes);
   if (!photos.mistakes.empty()) return errors_in_files;
   const weighing::Result result = weighed(loaded, *rules);
+  const Before before = before_it(earlier, result, plans, *rules, streams);
+  if (!before.well) return errors_in_files;
   const work::Plan plan = planned(result, *rates);
   const std::vector<scene::Page> pages = documents::report(
-      result, plan, photos.album, {options.paper, options.units}, painting::measure());
+      result, plan, photos.album,
+      {options.paper, options.units, before.comparison ? &*before.comparison : nullptr},
+      painting::measure());
   painting::Warnings warnings;
-  const Record record = record_of_report(options, result, *rules, *rates, photos);
+  const Record record = record_of_report(options, before.results, result, *rules, *rates, photos);
   const std::string pdf = attachments::with_attachments(
       painting::to_pdf(pages, metadata_of_report(result, record), &warnings),
       to_carry(loaded, plans, *rules, &*rates));

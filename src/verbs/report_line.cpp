@@ -23,6 +23,9 @@ Command parse_report(const Arguments& arguments) {
   line.option("--as", "pdf", as, "the same, for -o -");
   line.option("--rates", "FILE", options.rates,
               "what work takes and costs where you are; the paper names what it changes");
+  line.several("--before", "OLD", options.before,
+               "an earlier survey of the car, or a folder of them; give it for each. What changed "
+               "since is a section then, and the date to look again rests on all of them");
   line.option("--photos", "DIR", options.photos,
               "where the photos lie, if not beside the survey or the paper that carries it");
   line.flag("--missing-photos", options.missing_photos,
@@ -34,6 +37,8 @@ Command parse_report(const Arguments& arguments) {
   common.declare(line);
   common.declare_jobs(line);
   line.example("tinworm report wherry-2025.yaml -o wherry.pdf", "to print for the owner");
+  line.example("tinworm report wherry-2025.yaml --before wherry-years -o wherry.pdf",
+               "with what changed since the surveys in that folder");
   line.example("tinworm report wherry-2025.yaml --rates mine.yaml --missing-photos -o wherry.pdf",
                "by your rates, with gaps for photos that aren't at hand");
   const std::vector<std::string> files = line.parse(arguments);

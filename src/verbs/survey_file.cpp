@@ -70,6 +70,12 @@ InputKind input_of(Role role) {
 bool is_named(const Record& record, const Attachment& attachment) {
   const InputKind kind = input_of(attachment.role);
   const std::string sha256 = output::sha256(attachment.bytes);
+  if (kind == InputKind::survey) {  // of several, the latest: a report may look back on others
+    const auto last =
+        std::ranges::find(record.inputs.rbegin(), record.inputs.rend(), kind, &Input::kind);
+    return last != record.inputs.rend() && last->sha256 == sha256 &&
+           last->file == yaml::shown(attachment.name);
+  }
   return std::ranges::any_of(record.inputs, [&](const Input& each) {
     return each.kind == kind && each.sha256 == sha256 &&
            (kind == InputKind::plan || each.file == yaml::shown(attachment.name));

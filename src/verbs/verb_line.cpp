@@ -34,6 +34,12 @@ void VerbLine::option(std::string names, std::string value, std::string& target,
   options_.push_back({std::move(names), std::move(value), std::move(help), &target, nullptr});
 }
 
+void VerbLine::several(std::string names, std::string value, std::vector<std::string>& targets,
+                       std::string help) {
+  options_.push_back(
+      {std::move(names), std::move(value), std::move(help), nullptr, nullptr, &targets});
+}
+
 void VerbLine::flag(std::string names, bool& target, std::string help) {
   options_.push_back({std::move(names), "", std::move(help), nullptr, &target});
 }
@@ -50,11 +56,15 @@ std::vector<std::string> VerbLine::parse(const std::vector<std::string>& argumen
   app.add_option("words", words);
   std::vector<std::string> names;
   std::vector<std::pair<CLI::Option*, const Option*>> valued;
+  std::vector<const Option*> repeated;
   for (const Option& option : options_) {
     const std::string last = option.names.substr(option.names.rfind(',') + 1);
     if (last.starts_with("--")) names.push_back(bare(last));
     if (option.flag != nullptr) {
       app.add_flag(option.names, *option.flag);
+    } else if (option.texts != nullptr) {
+      repeated.push_back(&option);
+      app.add_option(option.names, *option.texts)->take_all()->allow_extra_args(false);
     } else {
       valued.emplace_back(app.add_option(option.names, *option.text)->take_last(), &option);
     }
@@ -74,17 +84,20 @@ std::vector<std::string> VerbLine::parse(const std::vector<std::string>& argumen
     throw CommandError(verb_, fmt::format("there is no option {}", yaml::shown(name)),
                        near.empty() ? "" : fmt::format("Did you mean --{}?", near));
   }
+  const auto is_no_value = [&](const std::string& text) {
+    return text.empty() || (text.starts_with("--") && app.get_option_no_throw(text) != nullptr);
+  };
   for (const auto& [parsed, option] : valued) {
     if (parsed->count() > 1) {
       throw CommandError(verb_, fmt::format("{} is given {} times", option->names, parsed->count()),
                          "Give it once.");
     }
-    const std::string& text = *option->text;
-    const bool is_option = text.starts_with("--") && app.get_option_no_throw(text) != nullptr;
-    if (parsed->count() == 1 && (text.empty() || is_option)) {
+    if (parsed->count() == 1 && is_no_value(*option->text))
       throw CommandError(verb_, option->names + " needs a value");
-    }
   }
+  for (const Option* option : repeated)
+    if (std::ranges::any_of(*option->texts, is_no_value))
+      throw CommandError(verb_, option->names + " needs a value");
   return words;
 }
 

@@ -17,6 +17,9 @@ class VerbLine {
   // Values go to `target` as text and are checked by whoever asks for them. `names` is "-o" or
   // "--format". Targets must outlive parse().
   void option(std::string names, std::string value, std::string& target, std::string help);
+  // The same, given as often as there are values.
+  void several(std::string names, std::string value, std::vector<std::string>& targets,
+               std::string help);
   void flag(std::string names, bool& target, std::string help);
   void example(std::string command, std::string what_it_does);
 
@@ -33,6 +36,7 @@ class VerbLine {
     std::string names, value, help;
     std::string* text = nullptr;
     bool* flag = nullptr;
+    std::vector<std::string>* texts = nullptr;
   };
 
   std::string verb_, purpose_, words_;

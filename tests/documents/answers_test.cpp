@@ -128,10 +128,11 @@ TEST(Answers, WhenToLookAgain) {
        "told)). By this survey alone: beside earlier ones it may be sooner."}};
   for (const auto& each : cases) {
     result.survey.kept.use = each.use;
-    EXPECT_EQ(look_again(result), each.answer);
+    EXPECT_EQ(look_again(result, nullptr), each.answer);
   }
   result.verdict = Verdict::keep_parked;
-  EXPECT_EQ(look_again(result), "After the repair: the verdict is to keep it parked until then.");
+  EXPECT_EQ(look_again(result, nullptr),
+            "After the repair: the verdict is to keep it parked until then.");
 }
 
 weighing::OpenUp to_open(int zone, Verdict could_become) {

@@ -68,6 +68,49 @@ TEST_F(ReportVerb, WritesThePaperAndSaysHowManyPages) {
               testing::StartsWith("car.pdf: identical. "));
 }
 
+// The same date, for the same reason, as `compare` of the same surveys.
+TEST_F(ReportVerb, LooksBackOnEarlierSurveys) {
+  std::string older = survey_text;
+  older.replace(older.find("2025-04-12"), 10, "2021-04-12");
+  older.replace(older.find("metal .88 .86 .90"), 17, "metal 1.02 1.0 1.0");
+  workshop.put("years/2021.yaml", older);
+  older.replace(older.find("2021-04-12"), 10, "2017-04-12");
+  workshop.put("years/2017.yaml", older);
+  for (const char* line : {"--before years", "--before years/2017.yaml --before years/2021.yaml"}) {
+    const Ended ended = run(std::string("report car.yaml ") + line + " -o car.pdf");
+    ASSERT_EQ(ended.status, 0) << ended.messages;
+    const std::string said = shell("pdftotext -layout car.pdf - | tr -s ' \\n' ' '");
+    EXPECT_THAT(said, HasSubstr("What changed since"));
+    EXPECT_THAT(said, HasSubstr("Beside the surveys of 2017-04-12, 2021-04-12."));
+    EXPECT_THAT(said, HasSubstr("mm lost since 2017-04-12"));
+    EXPECT_THAT(said, Not(HasSubstr("beside earlier ones it may be sooner")));
+    for (const char* of : {"car.yaml", "years/2017.yaml"})
+      EXPECT_THAT(run(std::string("check ") + of + " --matches car.pdf").results,
+                  testing::StartsWith("car.pdf: identical. "));
+    EXPECT_EQ(run("weigh car.pdf --format json").results,
+              run("weigh car.yaml --format json").results);
+  }
+  const std::string compared = run("compare years car.yaml --format json").results;
+  const std::size_t date = compared.find("\"next_survey\"");
+  ASSERT_NE(date, std::string::npos);
+  const std::string month = compared.substr(compared.find("\"date\": \"", date) + 9, 7);
+  EXPECT_THAT(shell("pdftotext -f 1 -l 1 car.pdf -"), HasSubstr("By " + month));
+}
+
+TEST_F(ReportVerb, RefusesWhatDidNotComeBefore) {
+  std::string later = survey_text;
+  workshop.put("later.yaml", later.replace(later.find("2025-04-12"), 10, "2027-04-12"));
+  const Ended ended = run("report car.yaml --before later.yaml -o car.pdf");
+  EXPECT_EQ(ended.status, 2);
+  EXPECT_EQ(ended.messages,
+            "tinworm report: later.yaml is of 2027-04-12, after car.yaml\n"
+            "--before takes earlier surveys.\n");
+  EXPECT_EQ(run("report car.yaml --before car.yaml -o car.pdf").status, 2);
+  EXPECT_EQ(run("report car.yaml --before nowhere.yaml -o car.pdf").status, 3);
+  EXPECT_EQ(run("report car.yaml --before -o car.pdf").status, 2);
+  EXPECT_FALSE(workshop.has("car.pdf"));
+}
+
 // The folder above the photos' own, or that itself.
 TEST_F(ReportVerb, TakesPhotosFromWhereTheyLie) {
   ASSERT_EQ(run("report car.yaml -o car.pdf").status, 0);
