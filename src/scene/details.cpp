@@ -97,7 +97,7 @@ geometry::Rect part_of(const Crowd& crowd) {
 
 // False where there is no room for it beside the others.
 bool add_detail(Sheet& page, const Crowd& crowd, const weighing::Result& result) {
-  constexpr double above_mm = 9, apart_mm = 12;
+  constexpr double above_mm = 13, apart_mm = 12;
   const geometry::Rect part = part_of(crowd);
   const double width = part.u.length() / detail_scale, height = part.v.length() / detail_scale;
   double left = page.drawing.x_mm + apart_mm;

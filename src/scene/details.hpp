@@ -9,7 +9,7 @@
 
 namespace tinworm::scene {
 
-constexpr double detail_caption_mm = 62;  // at least, over a narrow detail
+constexpr double detail_caption_mm = 70;  // at least, over a narrow detail
 
 // Two details at most, side by side: of the parts of views in which six places or more lie within
 // 20 x 20 mm of paper, the most crowded first. Empty where nothing crowds.
