@@ -173,6 +173,12 @@ const body::Box* box_named(const weighing::Result& result, const std::string& na
   return found == result.body->boxes.end() ? nullptr : &*found;
 }
 
+// Of the coordinate along the box.
+char axis_letter(const weighing::Result& result, const std::string& box_name) {
+  const body::Box* box = box_named(result, box_name);
+  return "xyz"[box ? static_cast<std::size_t>(box->axis) : 0];
+}
+
 std::string wall_text(const weighing::WallLeft& wall, const weighing::Result& result) {
   const weighing::Zone* zone = result.zone(wall.zone);
   const std::string name = zone ? zone_title(*zone) : "";
@@ -199,8 +205,8 @@ std::string section_text(const weighing::BoxResult& box, const weighing::Result&
                          const TextStyle& style) {
   const weighing::SectionLeft& section = *box.section;
   std::string text =
-      line(fmt::format("{}, cut through where least of it is left, between x {:.0f} and {:.0f} mm:",
-                       box.name, section.from_mm, section.to_mm),
+      line(fmt::format("{}, cut through where least of it is left, between {} {:.0f} and {:.0f} mm:",
+                       box.name, axis_letter(result, box.name), section.from_mm, section.to_mm),
            style);
   for (const weighing::WallLeft& wall : section.walls) text += line(wall_text(wall, result), style);
   text += line(

@@ -22,7 +22,8 @@ std::string title_of(const Task& task) {
 }
 
 std::string weld_text(const work::Range& m, quantity::Units units) {
-  constexpr double ft_per_m = 1 / 0.3048;
+  constexpr double ft_per_m = 1 / 0.3048, least_m = 0.05;
+  if (m.high < least_m) return "a spot of weld";  // a pinhole's: no figure of metres
   if (units == quantity::Units::mm) return "weld " + figure_span(m, 1) + " m";
   return "weld " + figure_span(m * ft_per_m, 1) + " ft";
 }

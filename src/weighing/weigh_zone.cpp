@@ -418,7 +418,7 @@ void weigh_film(Zone& zone, const survey::Zone& entry, const rules::Rules& rules
 void weigh_entry(Zone& zone, const ZoneFacts& facts, const Context& context) {
   const survey::Zone& entry = *facts.entry;
   const ZoneBaseline base = baseline(facts, context.survey, context.gauging, context.rules);
-  const Coating coat = coating(context.survey, &entry, context.rules);
+  const Coating coat = coating(context.survey, &entry, std::nullopt, context.rules);
   const std::vector<bool> small = pinholes(entry, base, context);
   for (std::size_t i = 0; i < entry.found.size(); ++i)
     zone.spots.push_back(weigh_spot(entry.found[i], static_cast<int>(i), small[i], facts,
