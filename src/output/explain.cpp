@@ -204,16 +204,17 @@ std::string section_verdict(const weighing::SectionLeft& section) {
 std::string section_text(const weighing::BoxResult& box, const weighing::Result& result,
                          const TextStyle& style) {
   const weighing::SectionLeft& section = *box.section;
-  std::string text =
-      line(fmt::format("{}, cut through where least of it is left, between {} {:.0f} and {:.0f} mm:",
-                       box.name, axis_letter(result, box.name), section.from_mm, section.to_mm),
-           style);
+  std::string text = line(
+      fmt::format("{}, cut through where least of it is left, between {} {:.0f} and {:.0f} mm:",
+                  box.name, axis_letter(result, box.name), section.from_mm, section.to_mm),
+      style);
   for (const weighing::WallLeft& wall : section.walls) text += line(wall_text(wall, result), style);
+  // To a tenth: what is just under the limit would else read as on it.
   text += line(
-      fmt::format("together {:.0f} of {:.0f} mm2: {} of the wall metal (at worst {}); "
+      fmt::format("together {:.0f} of {:.0f} mm2: {:.1f} % of the wall metal (at worst {:.1f} %); "
                   "under {} a section counts as gone",
-                  section.left_area_mm2(), section.area_mm2(), percent_text(section.left.value),
-                  percent_text(section.left.low), percent_text(section.limit)),
+                  section.left_area_mm2(), section.area_mm2(), 100 * section.left.value,
+                  100 * section.left.low, percent_text(section.limit)),
       style);
   if (section.all_layers)
     text += line("every layer is weak or holed at one place: none is left to carry for the others",

@@ -47,6 +47,8 @@ std::vector<LegendEntry> key_of(const Used& used, const rules::Rules& rules) {
     if (entry.words == "triangle") entry.words = "triangle: not to scale";
     if (entry.words == "open circle") entry.words = "open circle: size or place not recorded";
     if (entry.words == "repaired") entry.words += ", " + entry.meaning;
+    if (entry.words == "white ground" || entry.words == "pale lines")
+      entry.words += ": " + entry.meaning;
   }
   return entries;
 }

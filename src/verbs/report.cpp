@@ -6,6 +6,7 @@
 
 #include "documents/report.hpp"
 #include "history/compare.hpp"
+#include "history/order.hpp"
 #include "output/whole_file.hpp"
 #include "painting/measure.hpp"
 #include "verbs/command_error.hpp"
@@ -53,6 +54,7 @@ Before before_it(const std::vector<std::string>& files, const weighing::Result& 
   if (!before.well || before.results.empty()) return before;
   std::vector<weighing::Result> all = before.results;
   all.push_back(result);
+  history::sort_by_date(all);
   must_compare("report", all);
   before.comparison = history::compare(std::move(all), rules.constants);
   if (before.comparison->latest().sha256 != result.sha256)

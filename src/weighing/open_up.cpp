@@ -1,11 +1,14 @@
 #include "weighing/open_up.hpp"
 
-#include <fmt/format.h>
-
 #include <algorithm>
+#include <limits>
 #include <string>
 #include <string_view>
 #include <tuple>
+#include <utility>
+#include <vector>
+
+#include <fmt/format.h>
 
 #include "weighing/gauging.hpp"
 #include "weighing/nearness.hpp"
@@ -39,7 +42,7 @@ class Finder {
       find_coated_mount(i);
       find_hidden(i);
       find_tapped(i);
-      for (const Spot& spot : result_.zones[i].spots) find_place(i, spot);
+      for (const Spot* spot : worst_first(result_.zones[i])) find_place(i, *spot);
       find_coat(i);
     }
     for (const survey::Gap& gap : result_.survey.gaps)
@@ -49,6 +52,17 @@ class Finder {
   }
 
  private:
+  // By rank, then by name: never by the order in which they were written down.
+  static std::vector<const Spot*> worst_first(const Zone& zone) {
+    std::vector<const Spot*> spots;
+    for (const Spot& spot : zone.spots) spots.push_back(&spot);
+    std::ranges::stable_sort(spots, {}, [](const Spot* spot) {
+      const int rank = spot->rank > 0 ? spot->rank : std::numeric_limits<int>::max();
+      return std::pair(rank, std::string_view(spot->name));
+    });
+    return spots;
+  }
+
   // What a whole zone that nobody saw could be.
   Verdict whole_zone(std::size_t i) const {
     const Zone& zone = result_.zones[i];
@@ -182,10 +196,10 @@ class Finder {
   void find_tapped(std::size_t i) {
     if (facts_[i].is_seen()) return;
     const Zone& zone = result_.zones[i];
-    for (const Spot& spot : zone.spots) {
-      if (!spot.found) continue;
+    for (const Spot* spot : worst_first(zone)) {
+      if (!spot->found) continue;
       open(i, "found-by-tap", "found by tapping, not seen", whole_zone(i));
-      place_reason(i, spot, "found-by-tap", "not seen");
+      place_reason(i, *spot, "found-by-tap", "not seen");
     }
   }
 

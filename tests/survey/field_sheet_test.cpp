@@ -31,8 +31,10 @@ Typed typed(const std::string& csv) {
 }
 
 const std::string all_headings =
-    "zone, hint, station, kind, seen, inside, reference, sheet, film, drains, at, rust, hand, tap, "
-    "probe, magnet, stuffed, shape, hole, crack, size, readings, pit, photo, note, repair, joint, "
+    "zone, hint, station, kind, seen, inside, reference, reference-coating, sheet, film, drains, "
+    "at, rust, hand, tap, "
+    "probe, magnet, stuffed, shape, hole, crack, size, readings, coating, pit, photo, note, "
+    "repair, joint, "
     "sides, layers, date, beneath, now, mark";
 const std::string headings = "zone,station,seen,rust,hand,tap,readings,size,photo,note\n";
 

@@ -344,7 +344,8 @@ std::string kept_lines(const std::string& form) {
     in_zones = in_zones || line == "zones:";
     const bool key = line.starts_with("#    ") && line.size() > 5 && line[5] != ' ';
     if (key)
-      in_kept = line.starts_with("#    reference: ") || line.starts_with("#    sheet: ") ||
+      in_kept = line.starts_with("#    reference: ") ||
+                line.starts_with("#    reference-coating: ") || line.starts_with("#    sheet: ") ||
                 line.starts_with("#    mark:") || line.starts_with("#    repairs:");
     const bool zone = line.starts_with("#  ") && line.size() > 3 && line[3] != ' ' &&
                       line.find("own-") == std::string::npos;

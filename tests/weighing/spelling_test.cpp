@@ -184,8 +184,8 @@ void expect_as_in_millimetres(Spelling spelling, Order order) {
     expect_same(*a, *b);
     (a->verdict == Verdict::keep_parked ? kept_parked : other) += 1;
   }
-  EXPECT_GT(kept_parked, surveys / 20);
-  EXPECT_GT(other, surveys / 20);
+  EXPECT_GT(kept_parked, surveys / 25);
+  EXPECT_GT(other, surveys / 25);
 }
 
 TEST(Spelling, InchesAndThouChangeNothing) {
