@@ -5,7 +5,7 @@
 
 namespace tinworm::painting {
 
-constexpr double simplified_to_mm = 0.02;  // on paper
+constexpr double simplified_to_mm = 0.025;  // on paper
 
 // No point of the old line lies further than `within_mm` from the new one (Ramer 1972; Douglas and
 // Peucker 1973). Its points are points of the old.

@@ -73,10 +73,11 @@ TEST_F(ReportVerb, LooksBackOnEarlierSurveys) {
   std::string older = survey_text;
   older.replace(older.find("2025-04-12"), 10, "2021-04-12");
   older.replace(older.find("metal .88 .86 .90"), 17, "metal 1.02 1.0 1.0");
-  workshop.put("years/2021.yaml", older);
+  std::filesystem::create_directories(workshop.path("years"));
+  for (const char* file : {"years/2021.yaml", "2021.yaml"}) workshop.put(file, older);
   older.replace(older.find("2021-04-12"), 10, "2017-04-12");
-  workshop.put("years/2017.yaml", older);
-  for (const char* line : {"--before years", "--before years/2017.yaml --before years/2021.yaml"}) {
+  for (const char* file : {"years/2017.yaml", "2017.yaml"}) workshop.put(file, older);
+  for (const char* line : {"--before years", "--before 2017.yaml --before 2021.yaml"}) {
     const Ended ended = run(std::string("report car.yaml ") + line + " -o car.pdf");
     ASSERT_EQ(ended.status, 0) << ended.messages;
     const std::string said = shell("pdftotext -layout car.pdf - | tr -s ' \\n' ' '");
@@ -84,7 +85,8 @@ TEST_F(ReportVerb, LooksBackOnEarlierSurveys) {
     EXPECT_THAT(said, HasSubstr("Beside the surveys of 2017-04-12, 2021-04-12."));
     EXPECT_THAT(said, HasSubstr("mm lost since 2017-04-12"));
     EXPECT_THAT(said, Not(HasSubstr("beside earlier ones it may be sooner")));
-    for (const char* of : {"car.yaml", "years/2017.yaml"})
+    // Earlier surveys are looked for beside this one and the paper.
+    for (const char* of : {"car.yaml", "2017.yaml"})
       EXPECT_THAT(run(std::string("check ") + of + " --matches car.pdf").results,
                   testing::StartsWith("car.pdf: identical. "));
     EXPECT_EQ(run("weigh car.pdf --format json").results,

@@ -54,7 +54,8 @@ TEST(Shown, NamesInMessages) {
        3},
       {bad, "true",
        "tinworm: there is no verb \"" + bad_shown +
-           "\"\nThe verbs are bodies, start, check, weigh, map, compare, due, work, report, "
+           "\"\nThe verbs are bodies, start, field-sheet, check, weigh, map, compare, due, work, "
+           "report, "
            "listing, "
            "schema.\n",
        2},
