@@ -129,9 +129,10 @@ INSTANTIATE_TEST_SUITE_P(Papers, BigReport,
 
 TEST(Report, TheFirstPageAnswersInOrder) {
   Shot shot = big_survey();
-  survey::Spot& hanger = shot.survey.zones[85].found.front();
+  survey::Spot hanger = scene::fixture::spot("lower edge", survey::Rust::scale, {}, {120, 60});
   hanger.at = scene::fixture::at(shot.survey.body->zone(85)->stations.front());
   hanger.hand = survey::Hand::breaks;
+  shot.survey.zones[85].found = {hanger};
   const Papers made = papers(shot);
   const std::string page = fixture::words(made.report.front());
   std::size_t at = 0;
