@@ -10,7 +10,7 @@
 namespace tinworm::documents {
 
 constexpr double row_mm = 9;     // what a cold hand writes in; two lines of words fit
-constexpr double names_mm = 38;  // the first cell of every row
+constexpr double names_mm = 34;  // the first cell of every row
 
 struct Piece {
   std::string words;    // printed

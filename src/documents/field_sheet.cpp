@@ -208,10 +208,12 @@ class FieldSheet {
   static Entry place(const std::string& name, const survey::Zone* before) {
     return {
         name.empty() ? "where" : name,
-        {{80, to_circle("", words<survey::Rust>())},
-         {40, joined(to_circle("", words<survey::Hand>()), to_circle("", words<survey::Tap>()))},
-         {57, readings("", 4, 8, "mm")},
-         {45, {to_write("size", 11), to_write("x", 11), to_write("photo", 24)}}},
+        {{79, to_circle("", words<survey::Rust>())},
+         {39, joined(to_circle("", words<survey::Hand>()), to_circle("", words<survey::Tap>()))},
+         {38, readings("", 3, 7.5, "mm")},
+         {70,
+          {to_write("size", 10), to_write("x", 10), to_write("holes", 18), to_write("photo", 16),
+           to_write("note", 30)}}},
         last_found(before, name),
         false};
   }
@@ -226,9 +228,11 @@ class FieldSheet {
     return names;
   }
 
-  // Repairs are usual in load-bearing metal; of an earlier survey each is named.
+  // Repairs are usual in load-bearing metal and in welded skin; of an earlier survey each is named.
   void repairs(const body::Zone& zone, const survey::Zone* before) {
-    if (zone.role != body::Role::main && (before == nullptr || before->repairs.empty())) return;
+    const bool usual = zone.role == body::Role::main ||
+                       (zone.role == body::Role::skin && zone.joined == body::Joined::welded);
+    if (!usual && (before == nullptr || before->repairs.empty())) return;
     std::vector<std::string> last;
     if (before)
       for (const survey::Repair& repair : before->repairs)
