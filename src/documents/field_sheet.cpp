@@ -210,10 +210,10 @@ class FieldSheet {
         name.empty() ? "where" : name,
         {{79, to_circle("", words<survey::Rust>())},
          {39, joined(to_circle("", words<survey::Hand>()), to_circle("", words<survey::Tap>()))},
-         {38, readings("", 3, 7.5, "mm")},
+         {38, readings("", 3, 7, "mm")},
          {70,
-          {to_write("size", 10), to_write("x", 10), to_write("holes", 18), to_write("photo", 16),
-           to_write("note", 30)}}},
+          {to_write("size", 10), to_write("x", 10), to_write("holes", 18), to_write("photo", 14),
+           to_write("note", 25)}}},
         last_found(before, name),
         false};
   }
