@@ -228,10 +228,9 @@ class FieldSheet {
     return names;
   }
 
-  // Repairs are usual in load-bearing metal and in welded skin; of an earlier survey each is named.
+  // Repairs are usual in what is welded; of an earlier survey each is named.
   void repairs(const body::Zone& zone, const survey::Zone* before) {
-    const bool usual = zone.role == body::Role::main ||
-                       (zone.role == body::Role::skin && zone.joined == body::Joined::welded);
+    const bool usual = zone.joined == body::Joined::welded;
     if (!usual && (before == nullptr || before->repairs.empty())) return;
     std::vector<std::string> last;
     if (before)

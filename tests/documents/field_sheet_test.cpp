@@ -145,7 +145,7 @@ TEST(FieldSheet, LiesWithinItsPaperAndNothingOnAnotherThing) {
   for (const scene::Paper paper : {scene::Paper::a4, scene::Paper::letter}) {
     for (const survey::Survey* of : {static_cast<const survey::Survey*>(nullptr), &before}) {
       const auto pages = made(of, paper);
-      EXPECT_LE(pages.size(), 30u);  // 25 with the real letters, which are narrower
+      EXPECT_LE(pages.size(), 32u);  // 23 to 26 with the real letters, which are narrower
       for (const scene::Page& page : pages) {
         EXPECT_GT(page.width_mm, page.height_mm);
         const auto texts = texts_on(page);
