@@ -23,7 +23,7 @@ Command parse_map(const Arguments& arguments) {
   line.option("--as", "pdf|svg|png", as, "kind of picture, for -o - and for folders");
   picture.declare(line);
   line.flag("--private", options.with_private,
-            "with owner, registration, chassis number and place");
+            "with owner, registration, chassis number and place; a PDF then carries the survey");
   line.flag("--circles", options.circles,
             "with the circles round mounts inside which metal is judged as theirs");
   common.declare_rules(line);

@@ -12,13 +12,14 @@ Command parse_report(const Arguments& arguments) {
   ReportOptions options;
   CommonLine common;
   std::string path, as, paper, units;
-  VerbLine line("report",
-                "Writes the owner's paper: whether it can be driven, the worst places, what nobody "
-                "saw, what to do first and what it may take, all on the first page; then the "
-                "sheets, the findings with their photos, repairs, the plan of work, the method. "
-                "It holds the owner's name, the car's numbers and the price: for a sale there is "
-                "`listing`.",
-                "SURVEY");
+  VerbLine line(
+      "report",
+      "Writes the owner's paper: whether it can be driven, the worst places, what nobody "
+      "saw, what to do first and what it may take, all on the first page; then the "
+      "sheets, the findings with their photos, repairs, the plan of work, the method. "
+      "It holds the owner's name, the car's numbers and the price, and carries the survey "
+      "itself, so that it may stand wherever that may: for a sale there is `listing`.",
+      "SURVEY");
   line.option("-o", "FILE", path, "where to, a .pdf");
   line.option("--as", "pdf", as, "the same, for -o -");
   line.option("--rates", "FILE", options.rates,
