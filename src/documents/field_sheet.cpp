@@ -149,9 +149,7 @@ class FieldSheet {
   }
 
   const survey::Zone* last_time(int number) const {
-    if (before_ == nullptr) return nullptr;
-    const auto entry = before_->zones.find(number);
-    return entry == before_->zones.end() ? nullptr : &entry->second;
+    return before_ ? before_->zone(number, "") : nullptr;
   }
 
   static std::string title(const body::Zone& zone) {

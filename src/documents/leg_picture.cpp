@@ -1,9 +1,8 @@
 #include "documents/leg_picture.hpp"
 
 #include <algorithm>
-#include <array>
-#include <limits>
 #include <optional>
+#include <utility>
 
 #include <fmt/format.h>
 
@@ -65,17 +64,14 @@ std::vector<Drawn> drawn_in(const body::Plan& plan, const Seen& seen) {
 // At the scale at which the whole body fits, its top left corner at the origin.
 scene::Projection projection_of(const std::vector<Drawn>& drawn, View view, scene::Area& covered) {
   scene::Projection projection{view, 1, {}};
-  double left = std::numeric_limits<double>::max(), top = left, right = -left, bottom = -left;
+  std::vector<scene::Polyline> all;
   for (const Drawn& each : drawn)
-    for (const scene::Polyline& ring : scene::on_paper(each.drawing->outline, projection))
-      for (const scene::At& at : ring.points) {
-        left = std::min(left, at.x_mm), right = std::max(right, at.x_mm);
-        top = std::min(top, at.y_mm), bottom = std::max(bottom, at.y_mm);
-      }
-  const double scale = std::min(most_wide_mm / (right - left), most_high_mm / (bottom - top));
-  covered = {0, 0, (right - left) * scale, (bottom - top) * scale};
-  projection.scale = scale;
-  projection.origin = {-left * scale, -top * scale};
+    for (scene::Polyline& ring : scene::on_paper(each.drawing->outline, projection))
+      all.push_back(std::move(ring));
+  const scene::Area whole = scene::bounds(all);
+  projection.scale = std::min(most_wide_mm / whole.width_mm, most_high_mm / whole.height_mm);
+  projection.origin = {-whole.x_mm * projection.scale, -whole.y_mm * projection.scale};
+  covered = {0, 0, whole.width_mm * projection.scale, whole.height_mm * projection.scale};
   return projection;
 }
 

@@ -122,7 +122,7 @@ void move_anchors(Drafting& drafting) {
 
 std::vector<LegendEntry> signs(const Drafting& drafting) {
   std::vector<LegendEntry> entries = legend_of(drafting.used, rules::Rules{});
-  std::erase_if(entries, [](const LegendEntry& entry) { return entry.words == "sound"; });
+  std::erase_if(entries, [](const LegendEntry& entry) { return entry.sign == KeySign::sound; });
   const At middle{swatch_width_mm / 2, swatch_height_mm / 2};
   entries.push_back(
       {"mount", "brakes, steering, suspension, belts, towing", {diamond(middle, ink)}});

@@ -48,8 +48,8 @@ std::vector<LegendEntry> key_of(const Shown& shown, const Used& used, const rule
     if (zone || place) entries.push_back(showing_entry(showing, zone, place));
   }
   for (LegendEntry& entry : legend_of(used, rules)) {
-    if (entry.words == "cross") entry.meaning = "measured again, nothing shown";
-    if (entry.words == "ring") entry.meaning = "order of the changes, 1 the largest";
+    if (entry.sign == KeySign::station) entry.meaning = "measured again, nothing shown";
+    if (entry.sign == KeySign::rank) entry.meaning = "order of the changes, 1 the largest";
     entries.push_back(std::move(entry));
   }
   return entries;

@@ -24,11 +24,10 @@ constexpr Style lettered_style{letters_pt, Font::bold, black, Says::callout};
 constexpr Style figure_style{letters_pt, Font::regular, black, Says::callout};
 
 const survey::Spot* found_as(const weighing::Result& result, const weighing::Spot& spot) {
-  const auto zone = result.survey.zones.find(spot.zone);
-  if (spot.is_repair || zone == result.survey.zones.end()) return nullptr;
-  const auto& found = zone->second.found;
+  const survey::Zone* zone = result.survey.zone(spot.zone, spot.own);
+  if (spot.is_repair || zone == nullptr) return nullptr;
   const auto index = static_cast<std::size_t>(spot.index);
-  return index < found.size() ? &found[index] : nullptr;
+  return index < zone->found.size() ? &zone->found[index] : nullptr;
 }
 
 std::string sized(std::string_view word, const std::optional<survey::Size>& size) {

@@ -44,7 +44,10 @@ Item moved(const Item& item, double dx, double dy) {
 
 // A tinted zone, the plate of a number, a spot: side by side as far as they are drawn.
 LegendEntry step_entry(Step step, bool zone, bool plated, bool spot) {
-  LegendEntry entry{std::string(step_name(step)), std::string(step_meaning(step)), {}};
+  LegendEntry entry{std::string(step_name(step)),
+                    std::string(step_meaning(step)),
+                    {},
+                    step == Step::sound ? KeySign::sound : KeySign::step};
   const double part = swatch_width_mm / (zone + plated + spot);
   Area place{0, 0, part, swatch_height_mm};
   if (zone) {
@@ -60,10 +63,12 @@ LegendEntry step_entry(Step step, bool zone, bool plated, bool spot) {
   return entry;
 }
 
-LegendEntry ground_entry(SeenAs seen, std::string words, std::string meaning) {
+LegendEntry ground_entry(SeenAs seen, std::string words, std::string meaning,
+                         KeySign sign = KeySign::other) {
   return {std::move(words),
           std::move(meaning),
-          {ground_fill(seen, {polyline(whole)}), edge(thin_edge)}};
+          {ground_fill(seen, {polyline(whole)}), edge(thin_edge)},
+          sign};
 }
 
 LegendEntry line_entry(std::string words, std::string meaning, Stroke stroke) {
@@ -74,7 +79,10 @@ LegendEntry line_entry(std::string words, std::string meaning, Stroke stroke) {
 }
 
 LegendEntry repair_entry(RepairEdge kind, std::string meaning) {
-  return {"repaired", std::move(meaning), {edge(thin_edge), repair_edge(kind, {polyline(whole)})}};
+  return {"repaired",
+          std::move(meaning),
+          {edge(thin_edge), repair_edge(kind, {polyline(whole)})},
+          KeySign::repair};
 }
 
 LegendEntry part_entry(const Used& used) {
@@ -83,12 +91,12 @@ LegendEntry part_entry(const Used& used) {
                       both             ? "part or inside not seen"
                       : used.part_seen ? "seen in part"
                                        : "inside not seen",
-                      "the rest is not known");
+                      "the rest is not known", KeySign::part);
 }
 
 LegendEntry edge_entry(const Used& used) {
   const double half = swatch_width_mm / 2 - 0.5;
-  LegendEntry entry{"broken edge, \u2248", "judged; solid: measured", {}};
+  LegendEntry entry{"broken edge, \u2248", "judged; solid: measured", {}, KeySign::judged_edge};
   const Area left{0.2, 0.4, half, swatch_height_mm - 0.8};
   const Area right{swatch_width_mm - half - 0.2, 0.4, half, swatch_height_mm - 0.8};
   entry.swatch.push_back(Shape{{polyline(left)}, {}, Stroke{ink, 0.6, {0.7, 0.6}}});
@@ -101,12 +109,13 @@ LegendEntry edge_entry(const Used& used) {
 
 LegendEntry symbol_entry() {
   return {"triangle", "too small to draw, not to scale",
-          inked(MarkKind::symbol, Step::pitted, true, {symbol(whole.middle())})};
+          inked(MarkKind::symbol, Step::pitted, true, {symbol(whole.middle())}), KeySign::symbol};
 }
 
 LegendEntry open_entry() {
   return {"open circle", "size or place not recorded",
-          inked(MarkKind::open, Step::pitted, true, {open_mark(whole.middle())})};
+          inked(MarkKind::open, Step::pitted, true, {open_mark(whole.middle())}),
+          KeySign::open_mark};
 }
 
 LegendEntry station_entry() {
@@ -117,7 +126,8 @@ LegendEntry station_entry() {
           {Shape{{segment({at.x_mm - half, at.y_mm - half}, {at.x_mm + half, at.y_mm + half}),
                   segment({at.x_mm - half, at.y_mm + half}, {at.x_mm + half, at.y_mm - half})},
                  {},
-                 Stroke{ink, 0.6, {}}}}};
+                 Stroke{ink, 0.6, {}}}},
+          KeySign::station};
 }
 
 LegendEntry unknown_place_entry() {
@@ -128,7 +138,10 @@ LegendEntry unknown_place_entry() {
 LegendEntry rank_entry(const Used& used) {
   std::string meaning = "order of the places, 1 the worst";
   if (used.unranked) meaning += "; spots without a ring come after";
-  return {"ring", meaning, {Shape{{circle(whole.middle(), 1.5)}, paper, Stroke{ink, 0.6, {}}}}};
+  return {"ring",
+          meaning,
+          {Shape{{circle(whole.middle(), 1.5)}, paper, Stroke{ink, 0.6, {}}}},
+          KeySign::rank};
 }
 
 }  // namespace
@@ -144,13 +157,15 @@ std::vector<LegendEntry> legend_of(const Used& used, const rules::Rules& rules) 
     if (step == Step::weak && rules.weak_limit != rules::Rules{}.weak_limit) {
       entries.back().meaning =
           fmt::format("{:.0f} % gone or more, or gives", 100 * (1 - rules.weak_limit));
+      entries.back().sign = KeySign::step_by_rules;
     }
   }
   if (used.seen_bare)
-    entries.push_back(ground_entry(SeenAs::bare, "white ground", "seen bare, or measured"));
-  if (used.under_coating) {
     entries.push_back(
-        ground_entry(SeenAs::under_coating, "pale lines", "under coating or by scope"));
+        ground_entry(SeenAs::bare, "white ground", "seen bare, or measured", KeySign::ground));
+  if (used.under_coating) {
+    entries.push_back(ground_entry(SeenAs::under_coating, "pale lines", "under coating or by scope",
+                                   KeySign::ground));
   }
   if (used.not_seen) {
     entries.push_back(ground_entry(SeenAs::not_seen, std::string(step_name(Step::not_seen)),

@@ -9,10 +9,27 @@
 
 namespace tinworm::scene {
 
+// What an entry is of, for those who say it otherwise or leave it out; never its words.
+enum class KeySign {
+  sound,
+  step,           // the others, as the method has them
+  step_by_rules,  // one whose words follow changed rules
+  ground,         // bare, or under coating
+  part,           // only part was seen, or not its inside
+  judged_edge,
+  symbol,
+  open_mark,
+  station,
+  rank,
+  repair,
+  other
+};
+
 struct LegendEntry {
   std::string words;         // bold part: "thin"
   std::string meaning;       // "past the limit for metal that carries"
   std::vector<Item> swatch;  // within 9 x 3.4 mm, from (0, 0)
+  KeySign sign = KeySign::other;
 };
 
 constexpr double swatch_width_mm = 9, swatch_height_mm = 3.4;

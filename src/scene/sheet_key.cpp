@@ -10,17 +10,8 @@ namespace {
 constexpr Style entry_style{7, Font::regular, black, Says::legend, 1.18};
 
 bool speaks_for_itself(const LegendEntry& entry) {
-  using weighing::Step;
-  for (const char* part : {"seen in part", "part or inside not seen", "inside not seen",
-                           "white ground", "pale lines"}) {
-    if (entry.words == part) return true;
-  }
-  for (const Step step :
-       {Step::sound, Step::bloom, Step::pitted, Step::thin, Step::weak, Step::holed}) {
-    // Not where its words follow changed rules.
-    if (entry.words == step_name(step) && entry.meaning == step_meaning(step)) return true;
-  }
-  return false;
+  return entry.sign == KeySign::sound || entry.sign == KeySign::step ||
+         entry.sign == KeySign::ground || entry.sign == KeySign::part;
 }
 
 // Steps by their names two by two, the others below in full.

@@ -39,17 +39,26 @@ weighing::Result with_findings_alone(weighing::Result result) {
   return result;
 }
 
+std::string row_words(const LegendEntry& entry) {
+  switch (entry.sign) {
+    case KeySign::judged_edge:
+      return "broken edge: judged";
+    case KeySign::symbol:
+      return "triangle: not to scale";
+    case KeySign::open_mark:
+    case KeySign::ground:
+      return entry.words + ": " + entry.meaning;
+    case KeySign::repair:
+      return entry.words + ", " + entry.meaning;
+    default:
+      return entry.words;
+  }
+}
+
 // A row has no room for meanings: only those stay whose words say nothing, or not which, alone.
 std::vector<LegendEntry> key_of(const Used& used, const rules::Rules& rules) {
   std::vector<LegendEntry> entries = legend_of(used, rules);
-  for (LegendEntry& entry : entries) {
-    if (entry.words.starts_with("broken edge")) entry.words = "broken edge: judged";
-    if (entry.words == "triangle") entry.words = "triangle: not to scale";
-    if (entry.words == "open circle") entry.words = "open circle: size or place not recorded";
-    if (entry.words == "repaired") entry.words += ", " + entry.meaning;
-    if (entry.words == "white ground" || entry.words == "pale lines")
-      entry.words += ": " + entry.meaning;
-  }
+  for (LegendEntry& entry : entries) entry.words = row_words(entry);
   return entries;
 }
 

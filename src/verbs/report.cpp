@@ -34,14 +34,14 @@ auto count_missing(const photos::Album& album) {
   return std::ranges::count_if(album, [](const auto& each) { return !each.second.has_value(); });
 }
 
-// This survey and those before it; none where there are none, or one has mistakes (then told).
-// Throws CommandError where they can't be compared.
 struct Before {
-  bool well = true;
+  bool well = true;                       // no earlier survey has mistakes
   std::vector<weighing::Result> results;  // of the earlier ones
-  std::optional<history::Comparison> comparison;
+  std::optional<history::Comparison>
+      comparison;  // of them with this one; none where there are none
 };
 
+// Mistakes are told. Throws CommandError where the surveys can't be compared.
 Before before_it(const std::vector<std::string>& files, const weighing::Result& result,
                  PlanShelf& plans, const RulesInForce& rules, const Streams& streams) {
   Before before;
